@@ -1,0 +1,324 @@
+package org.draftingmaths.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/**
+ * Where a curve, the guest, meets a straight or an arc, the host.
+ *
+ * <p>The host lies on a carrier, its line or its circle. The guest's signed distance {@code g(t)} from the carrier is
+ * monotone between turning points that are found as roots of polynomials of degree at most five, so every stretch with
+ * {@code |g| <= tolerance} is found by bracketing. Each such stretch, as far as it lies along the host, is one meet, or
+ * an overlap if it is the curves' ends that delimit it.
+ */
+final class CarrierMeets {
+    private static final double[] BINOMIAL_3 = {1, 3, 3, 1};
+    private static final double[] BINOMIAL_6 = {1, 6, 15, 20, 15, 6, 1};
+    private static final double TURN = 2 * Math.PI;
+
+    private final Curve guest;
+    private final Carrier host;
+    private final double tolerance;
+    private final DoubleUnaryOperator distance;
+    private final List<Meet> points = new ArrayList<>();
+    private final List<Overlap> overlaps = new ArrayList<>();
+
+    private CarrierMeets(Curve guest, Carrier host, double tolerance) {
+        this.guest = guest;
+        this.host = host;
+        this.tolerance = tolerance;
+        this.distance = t -> host.distance(guest.at(t));
+    }
+
+    static Meets of(Curve guest, Straight host, double tolerance) {
+        return new CarrierMeets(guest, new Line(host), tolerance).find();
+    }
+
+    static Meets of(Curve guest, Arc host, double tolerance) {
+        return new CarrierMeets(guest, new Circle(host), tolerance).find();
+    }
+
+    /** A line or circle with positions along it. */
+    private sealed interface Carrier permits Line, Circle {
+        /** The signed distance from the carrier. */
+        double distance(Vector2D p);
+
+        /** The host's parameter at the foot of the point on the carrier; outside 0 to 1 past the host's ends. */
+        double along(Vector2D p);
+
+        double hostLength();
+
+        /** Whether the host is a whole circle, so that {@link #along} jumps at its start. */
+        boolean round();
+
+        /** Whether the whole guest is farther than the tolerance from the carrier, if that is cheap to see. */
+        boolean clearOf(Curve guest, double tolerance);
+
+        /** Parameters that part a guest into pieces with monotone distance. */
+        double[] turning(Curve guest);
+    }
+
+    private record Line(Vector2D from, Vector2D direction, double hostLength) implements Carrier {
+        Line(Straight s) {
+            this(s.start(), s.start().directionTo(s.end()), s.start().distance(s.end()));
+        }
+
+        @Override
+        public double distance(Vector2D p) {
+            return direction.getX() * (p.getY() - from.getY()) - direction.getY() * (p.getX() - from.getX());
+        }
+
+        @Override
+        public double along(Vector2D p) {
+            double dx = p.getX() - from.getX();
+            double dy = p.getY() - from.getY();
+            return (direction.getX() * dx + direction.getY() * dy) / hostLength;
+        }
+
+        @Override
+        public boolean round() {
+            return false;
+        }
+
+        @Override
+        public boolean clearOf(Curve guest, double tolerance) {
+            if (guest instanceof Cubic c) {
+                double a = distance(c.start());
+                double b = distance(c.startHandle());
+                double d = distance(c.endHandle());
+                double e = distance(c.end());
+                return Math.min(Math.min(a, b), Math.min(d, e)) > tolerance
+                        || Math.max(Math.max(a, b), Math.max(d, e)) < -tolerance;
+            }
+            if (guest instanceof Arc arc) {
+                return Math.abs(distance(arc.centre())) > arc.radius() + tolerance;
+            }
+            double a = distance(guest.start());
+            double b = distance(guest.end());
+            return Math.min(a, b) > tolerance || Math.max(a, b) < -tolerance;
+        }
+
+        @Override
+        public double[] turning(Curve guest) {
+            if (guest instanceof Cubic c) {
+                return Roots.ofDerivative(
+                        distance(c.start()), distance(c.startHandle()), distance(c.endHandle()), distance(c.end()));
+            }
+            return guest instanceof Arc arc
+                    ? Roots.atAngles(arc, Math.atan2(direction.getX(), -direction.getY()))
+                    : new double[0];
+        }
+    }
+
+    private record Circle(Arc arc) implements Carrier {
+        @Override
+        public double distance(Vector2D p) {
+            return p.distance(arc.centre()) - arc.radius();
+        }
+
+        @Override
+        public double along(Vector2D p) {
+            Vector2D out = p.subtract(arc.centre());
+            double size = Math.abs(arc.sweep());
+            double turned = Math.signum(arc.sweep()) * (Math.atan2(out.getY(), out.getX()) - arc.startAngle());
+            double least = -0.5 * (TURN - size);
+            double wrapped = turned - TURN * Math.floor((turned - least) / TURN);
+            return wrapped / size;
+        }
+
+        @Override
+        public double hostLength() {
+            return arc.radius() * Math.abs(arc.sweep());
+        }
+
+        @Override
+        public boolean round() {
+            return Math.abs(arc.sweep()) > TURN - 1e-12;
+        }
+
+        @Override
+        public boolean clearOf(Curve guest, double tolerance) {
+            return false;
+        }
+
+        @Override
+        public double[] turning(Curve guest) {
+            Vector2D o = arc.centre();
+            if (guest instanceof Arc other) {
+                Vector2D apart = other.centre().subtract(o);
+                return apart.norm() == 0
+                        ? new double[0]
+                        : Roots.atAngles(other, Math.atan2(apart.getY(), apart.getX()));
+            }
+            if (guest instanceof Cubic c) {
+                return Roots.turning(squaredDistance(
+                        c.start().subtract(o),
+                        c.startHandle().subtract(o),
+                        c.endHandle().subtract(o),
+                        c.end().subtract(o)));
+            }
+            Vector2D way = guest.end().subtract(guest.start());
+            double foot = o.subtract(guest.start()).dot(way) / way.normSq();
+            return foot > 0 && foot < 1 ? new double[] {foot} : new double[0];
+        }
+    }
+
+    /** Bernstein coefficients of {@code |B(t)|^2}. */
+    private static double[] squaredDistance(Vector2D... control) {
+        double[] sum = new double[7];
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 4; j++) {
+                sum[i + j] += BINOMIAL_3[i] * BINOMIAL_3[j] / BINOMIAL_6[i + j] * control[i].dot(control[j]);
+            }
+        }
+        return sum;
+    }
+
+    private Meets find() {
+        if (host.clearOf(guest, tolerance)) {
+            return Meets.NONE;
+        }
+        double[] turning = host.turning(guest);
+        int count = turning.length + 2;
+        double[] t = new double[count];
+        double[] g = new double[count];
+        System.arraycopy(turning, 0, t, 1, turning.length);
+        t[count - 1] = 1;
+        for (int i = 0; i < count; i++) {
+            g[i] = distance.applyAsDouble(t[i]);
+        }
+        collect(t, g);
+        return new Meets(points, overlaps);
+    }
+
+    /** Walks the monotone pieces and closes a stretch whenever the guest leaves the tolerance band. */
+    private void collect(double[] t, double[] g) {
+        double low = Math.abs(g[0]) <= tolerance ? 0 : Double.NaN;
+        double sideBefore = 0;
+        for (int i = 0; i + 1 < t.length; i++) {
+            double a = g[i];
+            double b = g[i + 1];
+            boolean aIn = Math.abs(a) <= tolerance;
+            boolean bIn = Math.abs(b) <= tolerance;
+            if (!aIn && (bIn || (a < 0) != (b < 0))) {
+                low = level(Math.copySign(tolerance, a), t[i], a, t[i + 1], b);
+                sideBefore = a;
+            }
+            if (!bIn && (aIn || (a < 0) != (b < 0))) {
+                double high = level(Math.copySign(tolerance, b), t[i], a, t[i + 1], b);
+                stretch(low, high, sideBefore, b);
+                low = Double.NaN;
+            }
+        }
+        if (!Double.isNaN(low)) {
+            stretch(low, 1, sideBefore, 0);
+        }
+    }
+
+    private double level(double value, double from, double atFrom, double to, double atTo) {
+        return Roots.between(t -> distance.applyAsDouble(t) - value, from, atFrom - value, to, atTo - value);
+    }
+
+    private double along(double t) {
+        return host.along(guest.at(t));
+    }
+
+    /** One stretch of the guest within the tolerance of the carrier: parts it where the host ends. */
+    private void stretch(double low, double high, double sideBefore, double sideAfter) {
+        double middle = nearest(low, high);
+        List<Double> cuts = new ArrayList<>(List.of(low, high));
+        if (middle > low && middle < high) {
+            addCuts(cuts, low, middle);
+            addCuts(cuts, middle, high);
+        } else {
+            addCuts(cuts, low, high);
+        }
+        cuts.sort(null);
+        double slack = tolerance / host.hostLength();
+        boolean crosses = sideBefore * sideAfter < 0;
+        double from = Double.NaN;
+        for (int i = 0; i + 1 < cuts.size(); i++) {
+            double a = cuts.get(i);
+            double b = cuts.get(i + 1);
+            double s = along(0.5 * (a + b));
+            boolean on = s >= -slack && s <= 1 + slack;
+            boolean seam = host.round() && i > 0 && on && !Double.isNaN(from);
+            if (seam) {
+                keep(from, a, low, high, false);
+                from = a;
+            }
+            if (on && Double.isNaN(from)) {
+                from = a;
+            }
+            if (!on && !Double.isNaN(from)) {
+                keep(from, a, low, high, false);
+                from = Double.NaN;
+            }
+        }
+        if (!Double.isNaN(from)) {
+            keep(from, high, low, high, crosses && from == low);
+        }
+    }
+
+    private void addCuts(List<Double> cuts, double low, double high) {
+        double a = along(low);
+        double b = along(high);
+        for (double end = 0; end <= 1; end++) {
+            double at = end;
+            boolean jumps = host.round();
+            if (!jumps && (a - at) * (b - at) < 0) {
+                cuts.add(Roots.between(t -> along(t) - at, low, a - at, high, b - at));
+            }
+        }
+        if (host.round() && Math.abs(a - b) > 0.5) {
+            cuts.add(Roots.between(t -> along(t) > 0.5 ? 1 : -1, low, a > 0.5 ? 1 : -1, high, b > 0.5 ? 1 : -1));
+        }
+    }
+
+    /** Where in a stretch the guest is on the carrier, or nearest to it. */
+    private double nearest(double low, double high) {
+        double a = distance.applyAsDouble(low);
+        double b = distance.applyAsDouble(high);
+        if ((a < 0) != (b < 0)) {
+            return Roots.between(distance, low, a, high, b);
+        }
+        double best = Math.abs(a) <= Math.abs(b) ? low : high;
+        double least = Math.min(Math.abs(a), Math.abs(b));
+        for (double t : host.turning(guest)) {
+            double g = Math.abs(distance.applyAsDouble(t));
+            if (t > low && t < high && g <= least) {
+                best = t;
+                least = g;
+            }
+        }
+        return best;
+    }
+
+    private void keep(double from, double to, double low, double high, boolean crosses) {
+        boolean endsBefore = from == 0 || from > low;
+        boolean endsAfter = to == 1 || to < high;
+        double size = guest.at(from).distance(guest.at(to));
+        double apart = guest.at(0.5 * (from + to)).distance(guest.at(from));
+        if (endsBefore && endsAfter && Math.max(size, apart) > Math.max(CurvePath.JOINT, 2 * tolerance)) {
+            overlaps.add(new Overlap(from, to, clamped(along(from), from, to), clamped(along(to), to, from)));
+            return;
+        }
+        double t = endsBefore ? from : endsAfter ? to : nearest(from, to);
+        points.add(new Meet(
+                t,
+                clamped(along(t), t, t),
+                guest.at(t),
+                crosses && !endsBefore && !endsAfter ? Meet.Kind.CROSSING : Meet.Kind.TOUCHING));
+    }
+
+    /** The host's parameter, held to its ends; on a whole circle its start is 0 or 1 as seen from inside the stretch. */
+    private double clamped(double s, double t, double other) {
+        double held = Math.min(1, Math.max(0, s));
+        if (host.round() && other != t && Math.min(held, 1 - held) < 1e-9) {
+            return along(0.5 * (t + other)) > 0.5 ? 1 : 0;
+        }
+        return held;
+    }
+}

@@ -1,0 +1,94 @@
+package org.draftingmaths.curve;
+
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/**
+ * The place of a curve or path that is nearest to a point.
+ *
+ * <p>At the nearest place either {@code (B(t) - p) . B'(t) = 0} or the curve ends. All such places are roots of a
+ * polynomial of degree at most five, found by bracketing, so the least of them is the least of all; of equally near
+ * places the first is taken. The distance is good to rounding.
+ *
+ * @param at where: the parameter if it is on a curve, the length from the start if it is on a path
+ * @param point the place itself, mm
+ * @param distance how far the point is from it, mm
+ */
+public record Nearest(double at, Vector2D point, double distance) {
+    private static final double[] NONE = {};
+
+    /** The place of a curve nearest to a point; {@link #at} is its parameter. */
+    public static Nearest of(Curve curve, Vector2D point) {
+        Checks.point("point", point);
+        Nearest best = candidate(curve, 0, point);
+        for (double t : stationary(curve, point)) {
+            best = better(best, candidate(curve, t, point));
+        }
+        return better(best, candidate(curve, 1, point));
+    }
+
+    /** The place of a path nearest to a point; {@link #at} is the length from the path's start. */
+    public static Nearest of(CurvePath path, Vector2D point) {
+        Nearest best = null;
+        int index = 0;
+        for (int i = 0; i < path.curves().size(); i++) {
+            Nearest here = of(path.curves().get(i), point);
+            if (best == null || here.distance < best.distance) {
+                best = here;
+                index = i;
+            }
+        }
+        return new Nearest(path.lengthAt(new Place(index, best.at)), best.point, best.distance);
+    }
+
+    private static Nearest candidate(Curve curve, double t, Vector2D point) {
+        Vector2D at = t == 0 ? curve.start() : t == 1 ? curve.end() : curve.at(t);
+        return new Nearest(t, at, at.distance(point));
+    }
+
+    private static Nearest better(Nearest a, Nearest b) {
+        return b.distance < a.distance ? b : a;
+    }
+
+    private static double[] stationary(Curve curve, Vector2D p) {
+        if (curve instanceof Straight s) {
+            Vector2D way = s.end().subtract(s.start());
+            return inside(p.subtract(s.start()).dot(way) / way.normSq());
+        }
+        if (curve instanceof Arc arc) {
+            Vector2D out = p.subtract(arc.centre());
+            double turned = (Math.atan2(out.getY(), out.getX()) - arc.startAngle()) * Math.signum(arc.sweep());
+            double wrapped = turned - 2 * Math.PI * Math.floor(turned / (2 * Math.PI));
+            return inside(wrapped / Math.abs(arc.sweep()));
+        }
+        return Roots.ofAll(squareSlope((Cubic) curve, p));
+    }
+
+    private static double[] inside(double t) {
+        return t > 0 && t < 1 ? new double[] {t} : NONE;
+    }
+
+    /** Bernstein coefficients of {@code (B(t) - p) . B'(t) / 3}, of degree five. */
+    private static double[] squareSlope(Cubic c, Vector2D p) {
+        Vector2D[] b = {
+            c.start().subtract(p),
+            c.startHandle().subtract(p),
+            c.endHandle().subtract(p),
+            c.end().subtract(p)
+        };
+        Vector2D[] d = {
+            c.startHandle().subtract(c.start()),
+            c.endHandle().subtract(c.startHandle()),
+            c.end().subtract(c.endHandle())
+        };
+        double[] binomial3 = {1, 3, 3, 1};
+        double[] binomial2 = {1, 2, 1};
+        double[] binomial5 = {1, 5, 10, 10, 5, 1};
+        double[] sum = new double[6];
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 3; j++) {
+                sum[i + j] += binomial3[i] * binomial2[j] / binomial5[i + j] * b[i].dot(d[j]);
+            }
+        }
+        return sum;
+    }
+}
