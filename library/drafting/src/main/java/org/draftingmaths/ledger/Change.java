@@ -1,0 +1,34 @@
+package org.draftingmaths.ledger;
+
+import org.draftingmaths.unit.Steps;
+
+/**
+ * A figure before and after.
+ *
+ * @param what what was measured, for example {@code base length of 'waist'}
+ * @param quantity what kind of figure it is
+ * @param before the figure before, in the library's own unit
+ * @param after the figure after
+ */
+public record Change(String what, Quantity quantity, double before, double after) implements Entry {
+
+    /** How far two figures may lie apart by rounding alone, as a share of the larger. */
+    private static final double ROUNDING = 1e-11;
+
+    /**
+     * Whether the figure is the same but for rounding.
+     *
+     * @return true when before and after differ by no more than a share of 1e-11
+     */
+    public boolean conserved() {
+        return Math.abs(after - before) <= ROUNDING * Math.max(1, Math.max(Math.abs(before), Math.abs(after)));
+    }
+
+    @Override
+    public String sentence(Steps steps) {
+        return conserved()
+                ? "The " + what + " stays " + quantity.print(after, steps) + "."
+                : "The " + what + " goes from " + quantity.print(before, steps) + " to " + quantity.print(after, steps)
+                        + ".";
+    }
+}
