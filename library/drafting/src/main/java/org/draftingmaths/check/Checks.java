@@ -1,0 +1,134 @@
+package org.draftingmaths.check;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Meets;
+import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.Measured;
+import org.draftingmaths.piece.Opening;
+import org.draftingmaths.piece.Paper;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Use;
+import org.draftingmaths.seam.Walk;
+
+/** Checks on a whole draft. */
+public final class Checks {
+
+    /** How far in mm the sewn lengths of mates may lie apart: half a millimetre, as digital drafts are trued (common practice). */
+    public static final double SEAM_TOLERANCE = 0.5;
+
+    private Checks() {}
+
+    /**
+     * Everything that is wrong with a draft: outlines that cross themselves, darts with unequal legs, seams that do not
+     * match. Good drafts give an empty list.
+     *
+     * @param draft the draft
+     * @param tolerance how far in mm lengths may lie apart, for example {@link #SEAM_TOLERANCE}
+     * @return the findings, piece by piece and then seam by seam
+     */
+    public static List<Finding> all(Draft draft, double tolerance) {
+        requireTolerance(tolerance);
+        return Stream.concat(
+                        draft.pieces().stream().flatMap(piece -> piece(piece, tolerance).stream()),
+                        draft.seams().stream().flatMap(seam -> seam(Walk.of(draft, seam), tolerance).stream()))
+                .toList();
+    }
+
+    /**
+     * What is wrong with one piece by itself.
+     *
+     * @param piece the piece
+     * @param tolerance how far in mm the legs of a dart may lie apart
+     * @return the findings
+     */
+    public static List<Finding> piece(Piece piece, double tolerance) {
+        requireTolerance(tolerance);
+        return Stream.concat(outline(piece).stream(), legs(piece, tolerance).stream())
+                .toList();
+    }
+
+    private static void requireTolerance(double tolerance) {
+        if (!(tolerance >= 0 && Double.isFinite(tolerance))) {
+            throw new IllegalArgumentException("A tolerance is 0 mm or more: " + tolerance + " mm.");
+        }
+    }
+
+    /** The outline on paper must not cross itself. */
+    private static List<Finding> outline(Piece piece) {
+        CurvePath outline = Paper.outline(piece);
+        Meets meets = Meets.selfMeets(outline);
+        int crossings = meets.points().size() + meets.overlaps().size();
+        if (crossings == 0) {
+            return List.of();
+        }
+        String where = meets.points().isEmpty()
+                ? ""
+                : String.format(
+                        java.util.Locale.ROOT,
+                        " at (%.1f, %.1f)",
+                        meets.points().get(0).point().getX(),
+                        meets.points().get(0).point().getY());
+        return List.of(new Finding(
+                Finding.Kind.OUTLINE_CROSSES, "'" + piece.name() + "'" + where, Quantity.COUNT, crossings, 0, 0));
+    }
+
+    private static List<Finding> legs(Piece piece, double tolerance) {
+        return piece.openings().stream()
+                .filter(opening -> opening.mouth().use() instanceof Use.Dart)
+                .filter(dart -> Math.abs(before(piece, dart) - after(piece, dart)) > tolerance)
+                .map(dart -> new Finding(
+                        Finding.Kind.LEGS_UNEQUAL,
+                        "'" + dart.name() + "' of '" + piece.name() + "'",
+                        Quantity.LENGTH,
+                        after(piece, dart),
+                        before(piece, dart),
+                        tolerance))
+                .toList();
+    }
+
+    private static double before(Piece piece, Opening dart) {
+        return Measured.leg(piece, dart.name(), Leg.BEFORE).length();
+    }
+
+    private static double after(Piece piece, Opening dart) {
+        return Measured.leg(piece, dart.name(), Leg.AFTER).length();
+    }
+
+    private static List<Finding> seam(Walk walk, double tolerance) {
+        Stream<Finding> unpartnered = walk.partnered()
+                ? Stream.of()
+                : Stream.of(new Finding(
+                        Finding.Kind.NOTCHES_UNPARTNERED,
+                        "seam '" + walk.seam().name() + "'",
+                        Quantity.COUNT,
+                        1,
+                        0,
+                        0));
+        Stream<Finding> lengths = walk.intervals().stream()
+                .filter(interval -> Math.abs(interval.difference()) > tolerance)
+                .map(interval -> new Finding(
+                        Finding.Kind.SEAM_LENGTHS_DIFFER,
+                        place(walk, interval),
+                        Quantity.LENGTH,
+                        interval.first() - interval.surplus(),
+                        interval.second(),
+                        tolerance));
+        return Stream.concat(unpartnered, lengths).toList();
+    }
+
+    private static String place(Walk walk, Walk.Interval interval) {
+        String seam = "seam '" + walk.seam().name() + "', '"
+                + walk.seam().first().edge() + "' of '"
+                + walk.seam().first().piece() + "' on '" + walk.seam().second().edge() + "' of '"
+                + walk.seam().second().piece() + "'";
+        return walk.intervals().size() == 1
+                ? seam
+                : seam + ", notch interval " + interval.number() + " of "
+                        + walk.intervals().size();
+    }
+}

@@ -1,0 +1,112 @@
+package org.draftingmaths.dart;
+
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.ledger.Reach;
+import org.draftingmaths.piece.Border;
+import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.Measured;
+import org.draftingmaths.piece.Motion;
+import org.draftingmaths.piece.Panels;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Role;
+import org.draftingmaths.piece.Slash;
+import org.draftingmaths.piece.Spot;
+import org.draftingmaths.piece.Stay;
+import org.draftingmaths.piece.Use;
+
+/** Principle one: a dart is an angle, and may be moved to wherever a slash from its apex ends. */
+public final class Darts {
+
+    /** Legs may differ by rounding alone, in mm, for one to be turned on to the other. */
+    private static final double LEGS = 1e-6;
+
+    private Darts() {}
+
+    /**
+     * Moves a dart: slash from its apex to a place on an edge, close the dart, and the slash opens.
+     *
+     * <p>With {@code a} the dart's angle and {@code R} the length of the slash, the new dart has the angle {@code a} and the
+     * intake {@code 2 R sin(a/2)}; its width is <em>not</em> that of the old. The pivot is the apex, never the sewn point.
+     *
+     * <p>Conserved: the angle at the apex, the base length of every edge, the net area, the grain of the part that stays.
+     * Changed: the place of the part that turns, by the dart's angle.
+     *
+     * <pre>{@code
+     * Reworked moved = Darts.rotate(front, "waist dart", Spot.on("side seam", 60), "side dart");
+     * Piece back = Panels.undo(moved);
+     * }</pre>
+     *
+     * @param piece the piece
+     * @param dart the name of the dart to close
+     * @param to where the new dart is to open, on an edge that is not a fold
+     * @param name the name of the new dart; it keeps the old one's set-back and is pressed to the same leg
+     * @return the piece and what was done
+     * @throws DraftingException when the legs differ (make them equal first), when the slash leaves the cloth or ends on a
+     *     fold, or when the part that turns would lie over another
+     */
+    public static Reworked rotate(Piece piece, String dart, Spot to, String name) {
+        return rotateBy(piece, dart, to, name, Measured.angle(piece, dart));
+    }
+
+    /**
+     * Moves part of a dart: the slash opens by {@code angle}, and the dart keeps the rest. The angles add up; the intakes do
+     * not, unless all legs are equal.
+     *
+     * @param piece the piece
+     * @param dart the name of the dart
+     * @param to where the new dart is to open
+     * @param name the name of the new dart
+     * @param angle the angle to be moved, in radians: more than none, at most the dart's
+     * @return the piece and what was done
+     * @throws DraftingException as {@link #rotate}, or when more is asked than the dart has
+     */
+    public static Reworked rotateBy(Piece piece, String dart, Spot to, String name, double angle) {
+        String asked = "Rotate '" + dart + "' to " + to.words();
+        if (!(piece.opening(dart).mouth().use() instanceof Use.Dart use)) {
+            throw new IllegalArgumentException("'" + dart + "' is not a dart.");
+        }
+        requireNoFold(piece, to, asked);
+        requireEqualLegs(piece, dart, asked);
+        double whole = Measured.angle(piece, dart);
+        if (!(angle > 0 && angle <= whole)) {
+            throw new DraftingException(
+                    asked, "the dart has no such angle", new Reach(Quantity.ANGLE, angle, 0, whole));
+        }
+        Vector2D apex = Measured.tip(piece, dart);
+        Reworked cut = Panels.cut(piece, Slash.straight(name, to, Spot.tip(dart)));
+        Map<String, Motion> motions = Map.of(
+                dart, Measured.widen(cut.piece(), dart, apex, -angle),
+                name, Measured.widen(cut.piece(), name, apex, angle));
+        Reworked opened = Panels.open(cut.piece(), motions, Stay.CENTRE, asked);
+        Piece moved = opened.piece().using(name, use);
+        DartMoved told = new DartMoved(
+                dart, name, angle, whole - angle, Measured.intake(piece, dart), Measured.intake(moved, name));
+        return new Reworked(moved, Ledger.of(told).then(cut.ledger()).then(opened.ledger()));
+    }
+
+    private static void requireNoFold(Piece piece, Spot to, String asked) {
+        if (to instanceof Spot.On on
+                && on.border() instanceof Border.OfEdge edge
+                && piece.edge(edge.edge()).role() == Role.FOLD) {
+            throw new DraftingException(
+                    asked,
+                    "'" + edge.edge() + "' is a fold, and an opening there would destroy it; make it a seam first");
+        }
+    }
+
+    private static void requireEqualLegs(Piece piece, String dart, String asked) {
+        double before = Measured.leg(piece, dart, Leg.BEFORE).length();
+        double after = Measured.leg(piece, dart, Leg.AFTER).length();
+        if (Math.abs(before - after) > LEGS) {
+            throw new DraftingException(
+                    asked,
+                    "its legs are unequal and cannot be laid on one another; make them equal first",
+                    new Reach(Quantity.LENGTH, after, before, before));
+        }
+    }
+}

@@ -1,0 +1,189 @@
+package org.draftingmaths.piece;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.ledger.DraftingException;
+
+/**
+ * The two ends of a cut, as corners of one panel's ring. Where an end lies inside a run, the run is split there first, so
+ * that corner k is where run k begins.
+ *
+ * @param piece the piece with its runs split at the two ends
+ * @param panel the panel to be cut
+ * @param first the corner at the mouth
+ * @param last the corner at the other end
+ * @param mouth the place asked for the mouth
+ */
+record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
+
+    static Corners of(Piece piece, Spot mouth, Spot end, String asked) {
+        Spot from = snapped(piece, mouth);
+        Spot to = snapped(piece, end);
+        Piece split = splitAt(splitAt(piece, from), to);
+        List<Corners> found = new ArrayList<>();
+        for (Panel panel : split.panels()) {
+            List<Integer> starts = cornersAt(split, panel, from);
+            List<Integer> ends = cornersAt(split, panel, to);
+            for (int start : starts) {
+                for (int stop : ends) {
+                    if (start != stop) {
+                        found.add(new Corners(split, panel, start, stop, from));
+                    }
+                }
+            }
+        }
+        return only(found, mouth, end, asked);
+    }
+
+    private static Corners only(List<Corners> found, Spot mouth, Spot end, String asked) {
+        if (found.isEmpty()) {
+            throw new DraftingException(
+                    asked, "no part of the piece has both " + mouth.words() + " and " + end.words() + " on its edge");
+        }
+        if (found.size() > 1) {
+            throw new DraftingException(
+                    asked,
+                    "an opening lies just there; say before or after it for " + mouth.words() + " or " + end.words());
+        }
+        return found.get(0);
+    }
+
+    /** Where the cut starts. */
+    Vector2D start() {
+        return piece.place(panel.ring().get(first)).start();
+    }
+
+    /** Where the cut ends. */
+    Vector2D stop() {
+        return piece.place(panel.ring().get(last)).start();
+    }
+
+    double startArc() {
+        return ((Spot.On) mouth).arc();
+    }
+
+    void requireEnds(CurvePath along, String asked) {
+        if (along.start().distance(start()) > Panels.TOUCH || along.end().distance(stop()) > Panels.TOUCH) {
+            throw new IllegalArgumentException(asked + ": the curve to cut along must go from " + start() + " to "
+                    + stop() + ", but goes from " + along.start() + " to " + along.end() + ".");
+        }
+    }
+
+    /** The runs from the mouth round to the other end. */
+    List<Run> fromMouth() {
+        return between(first, last);
+    }
+
+    /** The runs from the other end round to the mouth. */
+    List<Run> toMouth() {
+        return between(last, first);
+    }
+
+    private List<Run> between(int start, int stop) {
+        List<Run> ring = panel.ring();
+        List<Run> runs = new ArrayList<>();
+        for (int i = start; i != stop; i = (i + 1) % ring.size()) {
+            runs.add(ring.get(i));
+        }
+        return runs;
+    }
+
+    /**
+     * The leg that belongs to the part whose ring arrives at the mouth: the before leg, when the ring passes the mouth's
+     * border in its own direction.
+     */
+    Leg legAfterArrival() {
+        Border owner = ((Spot.On) mouth).border();
+        List<Run> ring = panel.ring();
+        Run arriving = ring.get((first + ring.size() - 1) % ring.size());
+        Run leaving = ring.get(first);
+        Run owned = arriving.border().equals(owner) ? arriving : leaving;
+        return owned.forward() ? Leg.BEFORE : Leg.AFTER;
+    }
+
+    /** The place asked, moved on to an end of a run when it lies within rounding of it. */
+    private static Spot snapped(Piece piece, Spot spot) {
+        if (!(spot instanceof Spot.On on)) {
+            return spot;
+        }
+        double length = piece.base(on.border()).length();
+        if (!(on.arc() >= -Panels.TOUCH && on.arc() <= length + Panels.TOUCH)) {
+            throw new IllegalArgumentException(String.format(
+                    java.util.Locale.ROOT, "%s lies past the end: 0 to %.1f mm is possible.", on.words(), length));
+        }
+        double arc = runsAlong(piece, on.border())
+                .flatMap(run -> Stream.of(run.from(), run.to()))
+                .filter(end -> Math.abs(end - on.arc()) <= Panels.TOUCH)
+                .findFirst()
+                .orElse(on.arc());
+        return new Spot.On(on.border(), arc, on.beside());
+    }
+
+    private static Stream<Run> runsAlong(Piece piece, Border border) {
+        return piece.panels().stream()
+                .flatMap(panel -> panel.ring().stream())
+                .filter(run -> run.border().equals(border));
+    }
+
+    private static Piece splitAt(Piece piece, Spot spot) {
+        if (!(spot instanceof Spot.On on)) {
+            return piece;
+        }
+        return piece.with(piece.panels().stream()
+                .map(panel -> new Panel(
+                        panel.ring().stream().flatMap(run -> splitAt(run, on)).toList(), panel.lines()))
+                .toList());
+    }
+
+    private static Stream<Run> splitAt(Run run, Spot.On on) {
+        if (!run.border().equals(on.border()) || on.arc() <= run.from() || on.arc() >= run.to()) {
+            return Stream.of(run);
+        }
+        Run lower = run.part(run.from(), on.arc());
+        Run upper = run.part(on.arc(), run.to());
+        return run.forward() ? Stream.of(lower, upper) : Stream.of(upper, lower);
+    }
+
+    /** The corners of a ring that lie at a spot. */
+    private static List<Integer> cornersAt(Piece piece, Panel panel, Spot spot) {
+        if (spot instanceof Spot.Tip tip) {
+            return Stream.of(Leg.values())
+                    .map(leg -> piece.opening(tip.opening()).leg(leg))
+                    .flatMap(leg -> cornersAt(panel, leg, piece.base(leg).length(), Optional.empty()).stream())
+                    .distinct()
+                    .toList();
+        }
+        Spot.On on = (Spot.On) spot;
+        List<Integer> beside = cornersAt(panel, on.border(), on.arc(), on.beside());
+        return beside.isEmpty() ? cornersAt(panel, on.border(), on.arc(), Optional.empty()) : beside;
+    }
+
+    /** Before the opening lies the run that ends at the arc, after it the run that starts there. */
+    private static List<Integer> cornersAt(Panel panel, Border border, double arc, Optional<Beside> beside) {
+        List<Integer> corners = new ArrayList<>();
+        if (beside.orElse(Beside.BEFORE) == Beside.BEFORE) {
+            corners.addAll(cornersWhere(panel, border, arc, Run::to));
+        }
+        if (beside.orElse(Beside.AFTER) == Beside.AFTER) {
+            corners.addAll(cornersWhere(panel, border, arc, Run::from));
+        }
+        return corners.stream().distinct().toList();
+    }
+
+    private static List<Integer> cornersWhere(Panel panel, Border border, double arc, ToDoubleFunction<Run> end) {
+        List<Integer> corners = new ArrayList<>();
+        List<Run> ring = panel.ring();
+        for (int i = 0; i < ring.size(); i++) {
+            Run run = ring.get(i);
+            if (run.border().equals(border) && end.applyAsDouble(run) == arc) {
+                corners.add(arc == run.entry() ? i : (i + 1) % ring.size());
+            }
+        }
+        return corners;
+    }
+}

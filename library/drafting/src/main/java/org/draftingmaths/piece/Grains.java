@@ -1,0 +1,65 @@
+package org.draftingmaths.piece;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Bounds2D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
+
+/** Where a grain line is drawn. */
+final class Grains {
+
+    /** A new grain line keeps this share of the room there is, so that its arrow heads stay inside. */
+    private static final double SHARE = 0.8;
+
+    private static final int TRIALS = 9;
+
+    private Grains() {}
+
+    /** The grain line drawn on certain panels: as it was when it lies on them, else anew in the same direction. */
+    static Grain onPart(Piece piece, List<Panel> panels, Grain grain) {
+        CurvePath line = CurvePath.polyline(grain.from(), grain.to());
+        double length = line.length();
+        List<Within> kept = panels.stream()
+                .flatMap(panel -> Within.of(piece.place(panel.ring()), line).stream())
+                .toList();
+        if (kept.stream().mapToDouble(Within::length).sum() >= length - Panels.TOUCH) {
+            return grain;
+        }
+        return Stream.concat(
+                        longest(kept).map(within -> drawn(line, within)).stream(),
+                        panels.stream().flatMap(panel -> anew(piece, panel, grain.direction())))
+                .findFirst()
+                .orElse(grain);
+    }
+
+    /** Lines in the grain's direction across a panel, the one through its middle first. */
+    private static Stream<Grain> anew(Piece piece, Panel panel, Vector2D direction) {
+        CurvePath border = piece.place(panel.ring());
+        Bounds2D bounds = border.bounds();
+        Vector2D middle = bounds.getCentroid();
+        double reach = bounds.getDiagonal().norm();
+        Vector2D across = Vector2D.of(-direction.getY(), direction.getX());
+        return IntStream.range(0, TRIALS)
+                .mapToObj(i -> middle.add(across.multiply(reach * sideways(i))))
+                .map(point -> CurvePath.polyline(
+                        point.subtract(direction.multiply(reach)), point.add(direction.multiply(reach))))
+                .flatMap(line -> longest(Within.of(border, line)).map(within -> drawn(line, within)).stream());
+    }
+
+    /** 0, then steps to one side and the other, up to half the panel. */
+    private static double sideways(int i) {
+        return (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) / (double) TRIALS;
+    }
+
+    private static Optional<Within> longest(List<Within> stretches) {
+        return stretches.stream().max((a, b) -> Double.compare(a.length(), b.length()));
+    }
+
+    private static Grain drawn(CurvePath line, Within within) {
+        double margin = within.length() * (1 - SHARE) / 2;
+        return new Grain(line.pointAt(within.from() + margin), line.pointAt(within.to() - margin));
+    }
+}

@@ -1,0 +1,93 @@
+package org.draftingmaths.piece;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Bounds2D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Inside;
+import org.draftingmaths.curve.Meet;
+import org.draftingmaths.curve.Meets;
+import org.draftingmaths.curve.Overlap;
+import org.draftingmaths.ledger.DraftingException;
+
+/** Whether lines lie inside panels, and panels beside one another. */
+final class Outlines {
+
+    private Outlines() {}
+
+    /** Refuses to work on a piece whose rings cross themselves: a check reports it, and nothing can be cut from it. */
+    static void requireSimple(Piece piece, String asked) {
+        for (Panel panel : piece.panels()) {
+            List<Meet> crossings = Meets.selfMeets(piece.place(panel.ring())).points();
+            if (!crossings.isEmpty()) {
+                throw new DraftingException(
+                        asked,
+                        "the outline of '" + piece.name() + "' crosses itself at "
+                                + words(crossings.get(0).point()) + "; mend the outline first");
+            }
+        }
+    }
+
+    /** Refuses a cut that leaves the panel or runs along its border. */
+    static void requireInside(Piece piece, Panel panel, CurvePath cut, String asked) {
+        for (Run run : panel.ring()) {
+            CurvePath border = piece.place(run);
+            if (!near(cut.bounds(), border.bounds())) {
+                continue;
+            }
+            Meets meets = Meets.of(cut, border);
+            for (Overlap overlap : meets.overlaps()) {
+                if (overlap.toFirst() - overlap.fromFirst() > Panels.TOUCH) {
+                    throw new DraftingException(
+                            asked, "it runs along " + run.border().words() + " instead of through the cloth");
+                }
+            }
+            for (Meet meet : meets.points()) {
+                if (!atAnEnd(cut, meet.point())) {
+                    throw new DraftingException(
+                            asked,
+                            "it leaves the cloth where it crosses "
+                                    + run.border().words() + " at " + words(meet.point())
+                                    + String.format(Locale.ROOT, ", after %.1f mm", meet.onFirst()));
+                }
+            }
+        }
+        Vector2D middle = cut.pointAt(cut.length() / 2);
+        if (Inside.of(piece.place(panel.ring()), middle, Panels.TOUCH) != Inside.Where.INSIDE) {
+            throw new DraftingException(asked, "it runs outside the cloth, at " + words(middle));
+        }
+    }
+
+    private static boolean atAnEnd(CurvePath cut, Vector2D point) {
+        return point.distance(cut.start()) <= Panels.TOUCH || point.distance(cut.end()) <= Panels.TOUCH;
+    }
+
+    static boolean near(Bounds2D one, Bounds2D other) {
+        return one.getMin().getX() <= other.getMax().getX() + Panels.TOUCH
+                && other.getMin().getX() <= one.getMax().getX() + Panels.TOUCH
+                && one.getMin().getY() <= other.getMax().getY() + Panels.TOUCH
+                && other.getMin().getY() <= one.getMax().getY() + Panels.TOUCH;
+    }
+
+    static String words(Vector2D point) {
+        return String.format(Locale.ROOT, "(%.1f, %.1f)", point.getX(), point.getY());
+    }
+
+    /** Arcs along a line at which it crosses a cut, in order. */
+    static List<Double> crossings(CurvePath line, CurvePath cut) {
+        return Meets.of(line, cut).points().stream().map(Meet::onFirst).sorted().toList();
+    }
+
+    /** Whether a line that does not cross a border lies within it; one that lies on the border counts as within. */
+    static boolean holds(CurvePath border, CurvePath line) {
+        double length = line.length();
+        return Stream.of(0.5, 0.31, 0.77)
+                .map(share -> Inside.of(border, line.pointAt(share * length), Panels.TOUCH))
+                .filter(where -> where != Inside.Where.BOUNDARY)
+                .findFirst()
+                .map(where -> where == Inside.Where.INSIDE)
+                .orElse(true);
+    }
+}

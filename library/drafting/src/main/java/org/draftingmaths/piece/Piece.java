@@ -1,0 +1,243 @@
+package org.draftingmaths.piece;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
+
+/**
+ * A pattern piece on the stitch line: named edges, openings between panels, level lines, notches and a grain.
+ *
+ * <p>A piece is immutable and safe to share between threads. {@code equals} is exact; {@link #sameCloth} asks whether two
+ * pieces would cut the same cloth. Make one with {@link Drawing}.
+ *
+ * @param name the name of the piece
+ * @param edges the edges in the order in which they were drawn
+ * @param openings the darts, slashes and spreads
+ * @param panels the parts of the sheet between the openings
+ * @param levels the level lines
+ * @param notches the match points
+ * @param grain the grain line, if one is drawn
+ */
+public record Piece(
+        String name,
+        List<Edge> edges,
+        List<Opening> openings,
+        List<Panel> panels,
+        List<LevelLine> levels,
+        List<Notch> notches,
+        Optional<Grain> grain) {
+
+    /** Copies the lists and checks that names are unique. */
+    public Piece {
+        Names.require(name, "A piece");
+        edges = List.copyOf(edges);
+        openings = List.copyOf(openings);
+        panels = List.copyOf(panels);
+        levels = List.copyOf(levels);
+        notches = List.copyOf(notches);
+        requireUnique(name, "edge", edges.stream().map(Edge::name));
+        requireUnique(name, "dart or slash", openings.stream().map(Opening::name));
+        requireUnique(name, "level line", levels.stream().map(LevelLine::name));
+    }
+
+    private static void requireUnique(String piece, String what, Stream<String> names) {
+        Set<String> seen = new HashSet<>();
+        names.forEach(each -> {
+            if (!seen.add(each)) {
+                throw new IllegalArgumentException(
+                        "Piece '" + piece + "' has more than one " + what + " named '" + each + "'.");
+            }
+        });
+    }
+
+    /**
+     * An edge by its name.
+     *
+     * @param wanted the name
+     * @return the edge
+     * @throws IllegalArgumentException when the piece has no such edge; the message lists those it has
+     */
+    public Edge edge(String wanted) {
+        return edges.stream()
+                .filter(edge -> edge.name().equals(wanted))
+                .findFirst()
+                .orElseThrow(() -> unknown("edge", wanted, edges.stream().map(Edge::name)));
+    }
+
+    /**
+     * A dart, slash or spread by its name.
+     *
+     * @param wanted the name
+     * @return the opening
+     * @throws IllegalArgumentException when the piece has no such opening; the message lists those it has
+     */
+    public Opening opening(String wanted) {
+        return openings.stream()
+                .filter(opening -> opening.name().equals(wanted))
+                .findFirst()
+                .orElseThrow(
+                        () -> unknown("dart or slash", wanted, openings.stream().map(Opening::name)));
+    }
+
+    private IllegalArgumentException unknown(String what, String wanted, Stream<String> have) {
+        return new IllegalArgumentException("Piece '" + name + "' has no " + what + " named '" + wanted + "'; it has "
+                + String.join(", ", have.toList()) + ".");
+    }
+
+    /**
+     * The base curve of a border.
+     *
+     * @param border an edge or a leg of this piece
+     * @return its curve, as it lies with openings closed
+     */
+    public CurvePath base(Border border) {
+        if (border instanceof Border.OfLeg leg) {
+            return opening(leg.opening()).base(leg.leg());
+        }
+        return edge(((Border.OfEdge) border).edge()).base();
+    }
+
+    /**
+     * A run where it lies, in the direction of its ring.
+     *
+     * @param run a run of this piece
+     * @return the curve
+     */
+    public CurvePath place(Run run) {
+        CurvePath placed = part(base(run.border()), run.from(), run.to()).transformed(run.motion());
+        return run.forward() ? placed : placed.reversed();
+    }
+
+    /**
+     * A part of a level line where it lies, in the line's own direction.
+     *
+     * @param stretch a stretch of this piece
+     * @return the curve
+     */
+    public CurvePath place(Stretch stretch) {
+        return part(level(stretch.line()).base(), stretch.from(), stretch.to()).transformed(stretch.motion());
+    }
+
+    private static CurvePath part(CurvePath base, double from, double to) {
+        double length = base.length();
+        return from <= 0 && to >= length ? base : base.between(from, Math.min(to, length));
+    }
+
+    /**
+     * A level line by its name.
+     *
+     * @param wanted the name
+     * @return the line
+     * @throws IllegalArgumentException when the piece has no such line; the message lists those it has
+     */
+    public LevelLine level(String wanted) {
+        return levels.stream()
+                .filter(line -> line.name().equals(wanted))
+                .findFirst()
+                .orElseThrow(() -> unknown("level line", wanted, levels.stream().map(LevelLine::name)));
+    }
+
+    /** A point of a base where a motion carries it. */
+    Vector2D point(Border border, double arc, Run run) {
+        return run.motion().apply(base(border).pointAt(arc));
+    }
+
+    /**
+     * A ring as one closed curve, where it lies.
+     *
+     * @param ring a ring of one of the panels
+     * @return the curve
+     */
+    public CurvePath place(List<Run> ring) {
+        return new CurvePath(
+                ring.stream().flatMap(run -> place(run).curves().stream()).toList());
+    }
+
+    /**
+     * The net area of cloth: {@code sum over rings of 1/2 * integral of (x dy - y dx)}, wedges and gaps left out.
+     *
+     * @return the area in square mm; negative for an outline that was drawn crossing itself into the negative
+     */
+    public double area() {
+        return panels.stream()
+                .flatMap(panel -> panel.ring().stream())
+                .mapToDouble(run -> place(run).area())
+                .sum();
+    }
+
+    /** The same piece with other panels. */
+    Piece with(List<Panel> others) {
+        return new Piece(name, edges, openings, others, levels, notches, grain);
+    }
+
+    Piece withOpenings(List<Opening> others, List<Panel> otherPanels) {
+        return new Piece(name, edges, others, otherPanels, levels, notches, grain);
+    }
+
+    Piece withNotches(List<Notch> others) {
+        return new Piece(name, edges, openings, panels, levels, others, grain);
+    }
+
+    Piece withGrain(Optional<Grain> other) {
+        return new Piece(name, edges, openings, panels, levels, notches, other);
+    }
+
+    /**
+     * The same piece under another name.
+     *
+     * @param other the name
+     * @return the piece
+     */
+    public Piece named(String other) {
+        return new Piece(other, edges, openings, panels, levels, notches, grain);
+    }
+
+    /**
+     * The same piece with one notch more.
+     *
+     * @param notch the notch
+     * @return the piece
+     * @throws IllegalArgumentException when the edge is unknown or shorter than the notch's arc
+     */
+    public Piece notched(Notch notch) {
+        double length = edge(notch.edge()).length();
+        if (notch.arc() > length) {
+            throw new IllegalArgumentException("A notch at " + notch.arc() + " mm lies past the end of '" + notch.edge()
+                    + "', which is " + length + " mm long.");
+        }
+        return withNotches(Stream.concat(notches.stream(), Stream.of(notch)).toList());
+    }
+
+    /**
+     * The same piece with an opening put to another use at its mouth: a slash left as gathers, or a dart pressed the other
+     * way.
+     *
+     * @param opening the name of the opening
+     * @param use what becomes of its surplus
+     * @return the piece
+     */
+    public Piece using(String opening, Use use) {
+        Opening changed = opening(opening).used(use);
+        return withOpenings(
+                openings.stream()
+                        .map(each -> each.name().equals(opening) ? changed : each)
+                        .toList(),
+                panels);
+    }
+
+    /**
+     * Whether this piece and another would cut the same cloth: the same edges with the same bases, roles and allowances, the
+     * same openings, level lines, notches and grain, lying in the same place.
+     *
+     * @param other the other piece
+     * @param tolerance how far in mm corresponding points may lie apart
+     * @return true when they would
+     */
+    public boolean sameCloth(Piece other, double tolerance) {
+        return SameCloth.differences(this, other, tolerance).isEmpty();
+    }
+}

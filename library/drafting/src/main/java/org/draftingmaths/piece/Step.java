@@ -1,0 +1,150 @@
+package org.draftingmaths.piece;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
+import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.ledger.Entry;
+import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.unit.Steps;
+
+/** A step of the mechanism. Each holds what its inverse needs, and nothing of the piece before it. */
+public sealed interface Step extends Entry {
+
+    /**
+     * A cut along a line; the sheet came apart there but nothing has moved.
+     *
+     * @param opening the opening it made
+     * @param along the cut where it lay, from the mouth inwards
+     */
+    record Cut(String opening, CurvePath along) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return "Cut along '" + opening + "', " + Quantity.LENGTH.print(along.length(), steps) + " long.";
+        }
+    }
+
+    /**
+     * Panels carried to a new place.
+     *
+     * @param panels each panel that moved
+     */
+    record Moved(List<MovedPanel> panels) implements Step {
+        /** Copies the list. */
+        public Moved {
+            panels = List.copyOf(panels);
+        }
+
+        @Override
+        public String sentence(Steps steps) {
+            return panels.stream().map(MovedPanel::words).collect(Collectors.joining("; ", "Move ", "."));
+        }
+    }
+
+    /**
+     * One panel carried to a new place.
+     *
+     * @param witness a place on its ring by which it is known
+     * @param panel the panel in words
+     * @param by the isometry
+     */
+    record MovedPanel(Spot witness, String panel, AffineTransformMatrix2D by) {
+        /**
+         * By how much the panel turned.
+         *
+         * @return the angle in radians, anticlockwise
+         */
+        public double turn() {
+            return Isometry.angle(by);
+        }
+
+        String words() {
+            double turn = turn();
+            String how = turn == 0
+                    ? String.format(Locale.ROOT, " by (%.1f, %.1f) mm", by.toArray()[2], by.toArray()[5])
+                    : String.format(
+                            Locale.ROOT,
+                            " by %.1f° %s",
+                            Math.abs(Math.toDegrees(turn)),
+                            turn > 0 ? "anticlockwise" : "clockwise");
+            return panel + how;
+        }
+    }
+
+    /**
+     * An opening closed for good, its two legs made one cloth again.
+     *
+     * @param opening the opening as it was
+     * @param mouth where its mouth was
+     * @param end where its other end was
+     * @param along where the legs lay when they met, from the mouth inwards
+     * @param before the motion of its before leg
+     * @param after the motion of its after leg
+     */
+    record Joined(
+            Opening opening,
+            Spot mouth,
+            Spot end,
+            CurvePath along,
+            AffineTransformMatrix2D before,
+            AffineTransformMatrix2D after)
+            implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return "Close '" + opening.name() + "'.";
+        }
+    }
+
+    /**
+     * A panel between two openings taken out; the cloth is lost and the two openings are one.
+     *
+     * @param first the opening before it
+     * @param second the opening after it
+     * @param gap the name of the opening they made together
+     * @param lost the panel taken out
+     * @param notches the notches on it, which went to the join
+     */
+    record TakenOut(Opening first, Opening second, String gap, Panel lost, List<Notch> notches) implements Step {
+        /** Copies the list. */
+        public TakenOut {
+            notches = List.copyOf(notches);
+        }
+
+        @Override
+        public String sentence(Steps steps) {
+            String widths = lost.ring().stream()
+                    .filter(run -> run.border() instanceof Border.OfEdge)
+                    .map(run -> Quantity.LENGTH.print(run.length(), steps) + " of "
+                            + run.border().words())
+                    .collect(Collectors.joining(" and "));
+            return "Take out " + widths + " between '" + first.name() + "' and '" + second.name() + "'.";
+        }
+    }
+
+    /**
+     * The whole piece mirrored.
+     *
+     * @param by the reflection
+     */
+    record Mirrored(AffineTransformMatrix2D by) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return "Mirror the piece.";
+        }
+    }
+
+    /**
+     * The grain line drawn anew; its direction on the part that stays is the same.
+     *
+     * @param before where it was drawn
+     * @param after where it is drawn
+     */
+    record GrainRedrawn(Optional<Grain> before, Optional<Grain> after) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return "Draw the grain line again on the part that stayed, in the same direction.";
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package org.draftingmaths.dart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.piece.Drawing;
+import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.Lengths;
+import org.draftingmaths.piece.Measured;
+import org.draftingmaths.piece.Panels;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Role;
+import org.draftingmaths.piece.SameCloth;
+import org.draftingmaths.piece.Spot;
+import org.draftingmaths.unit.Steps;
+import org.junit.jupiter.api.Test;
+
+class DartRotationTest {
+
+    /** A waist dart whose two legs are both 151.3275 mm long. */
+    private static Drawing front() {
+        return Drawing.of("front")
+                .from(0, 0)
+                .edge("waist", Role.SEAM)
+                .line(70, 0)
+                .dart("waist dart", 90, 150, 110, 0, 20, Leg.BEFORE)
+                .line(210, 0)
+                .edge("side seam", Role.SEAM)
+                .line(230, 190)
+                .edge("armhole", Role.FINISHED)
+                .curve(190, 190, 170, 260, 180, 350)
+                .edge("shoulder", Role.SEAM)
+                .line(70, 390)
+                .edge("neckline", Role.FINISHED)
+                .curve(70, 340, 40, 320, 0, 320)
+                .edge("centre front", Role.FOLD)
+                .line(0, 0)
+                .level("bust line", 0, 190, 230, 190)
+                .notch("side seam", 60)
+                .grain(20, 40, 20, 280);
+    }
+
+    @Test
+    void opensTheAngleThatItCloses() {
+        Piece front = front().piece();
+        double angle = 2 * Math.asin(20 / Math.hypot(20, 150));
+        assertThat(Measured.angle(front, "waist dart")).isCloseTo(angle, within(1e-12));
+
+        Reworked moved = Darts.rotate(front, "waist dart", Spot.on("side seam", 60), "side dart");
+
+        assertThat(moved.piece().openings()).hasSize(1);
+        assertThat(Measured.angle(moved.piece(), "side dart")).isCloseTo(angle, within(1e-12));
+        assertThat(moved.piece().area()).isCloseTo(front.area(), within(1e-7));
+        assertThat(Lengths.folded(moved.piece(), "side seam")).isCloseTo(Math.hypot(20, 190), within(1e-9));
+        assertThat(moved.ledger().sentences(Steps.DEFAULT))
+                .containsExactly(
+                        "Turn 15.2° of 'waist dart' about its apex into 'side dart': nothing of it is left; its mouth was"
+                                + " 1 5/8 in (4.0 cm) wide, the new one is 1 5/8 in (4.1 cm).",
+                        "Cut along 'side dart', 6 1/8 in (15.5 cm) long.",
+                        "Move the part at 'waist' by 15.2° clockwise.",
+                        "Close 'waist dart'.",
+                        "The angle of 'side dart' goes from 0.0° to 15.2°.",
+                        "The angle of 'waist dart' goes from 15.2° to 0.0°.",
+                        "The net area stays 107.5 sq in (693.5 sq cm).");
+        assertThat(SameCloth.differences(Panels.undo(moved), front, 1e-9)).isEmpty();
+    }
+
+    @Test
+    void refusesMoreDartThanThereIs() {
+        Piece front = front().piece();
+        assertThatThrownBy(() ->
+                        Darts.rotateBy(front, "waist dart", Spot.on("side seam", 60), "side dart", Math.toRadians(20)))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage("Rotate 'waist dart' to 'side seam' at 60.0 mm: the dart has no such angle (asked 20.0°, "
+                        + "possible 0.0° to 15.2°).");
+    }
+}

@@ -1,0 +1,287 @@
+package org.draftingmaths.piece;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.draftingmaths.check.Checks;
+import org.draftingmaths.dart.Darts;
+import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.unit.Steps;
+import org.junit.jupiter.api.Test;
+
+/** What a drafter may get wrong, and the words in which she is told. */
+class BadInputTest {
+
+    /** A square of 200 mm with its fold on the left and a dart in the bottom edge. */
+    private static Drawing square() {
+        return Drawing.of("square")
+                .from(0, 0)
+                .edge("bottom", Role.SEAM)
+                .line(80, 0)
+                .dart("dart", 100, 120, 120, 0, 0, Leg.BEFORE)
+                .line(200, 0)
+                .edge("side", Role.SEAM)
+                .line(200, 200)
+                .edge("top", Role.SEAM)
+                .line(0, 200)
+                .edge("fold", Role.FOLD)
+                .line(0, 0);
+    }
+
+    private static void refused(ThrowingCallable call, String message) {
+        assertThatThrownBy(call).isInstanceOf(DraftingException.class).hasMessage(message);
+    }
+
+    private static void wrong(ThrowingCallable call, String message) {
+        assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
+    }
+
+    @Test
+    void dartLongerThanThePiece() {
+        refused(
+                () -> Drawing.of("strip")
+                        .from(0, 0)
+                        .edge("bottom", Role.SEAM)
+                        .line(90, 0)
+                        .dart("dart", 100, 150, 110, 0, 0, Leg.BEFORE)
+                        .line(200, 0)
+                        .edge("side", Role.SEAM)
+                        .line(200, 60)
+                        .edge("top", Role.SEAM)
+                        .line(0, 60)
+                        .edge("fold", Role.FOLD)
+                        .line(0, 0)
+                        .piece(),
+                "Draw dart 'dart': its leg of 150.3 mm is longer than the piece: it meets 'top' after 60.1 mm, at"
+                        + " (94.0, 60.0).");
+    }
+
+    @Test
+    void slashThatLeavesTheOutline() {
+        Piece hollow = Drawing.of("hollow")
+                .from(0, 0)
+                .edge("bottom", Role.SEAM)
+                .line(90, 0)
+                .dart("dart", 100, 60, 110, 0, 0, Leg.BEFORE)
+                .line(200, 0)
+                .edge("side", Role.SEAM)
+                .line(200, 200)
+                .edge("top", Role.SEAM)
+                .line(150, 200)
+                .line(150, 80)
+                .line(50, 80)
+                .line(50, 200)
+                .line(0, 200)
+                .edge("fold", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        refused(
+                () -> Darts.rotate(hollow, "dart", Spot.on("side", 150), "new dart"),
+                "Slash 'new dart' from 'side' at 150.0 mm to the point of 'dart': it leaves the cloth where it crosses 'top'"
+                        + " at (150.0, 105.0), after 67.3 mm.");
+    }
+
+    @Test
+    void slashOutsideThePiece() {
+        Piece hollow = Drawing.of("hollow")
+                .from(0, 0)
+                .edge("bottom", Role.SEAM)
+                .line(200, 0)
+                .edge("side", Role.SEAM)
+                .line(200, 200)
+                .edge("top", Role.SEAM)
+                .line(150, 200)
+                .line(100, 100)
+                .line(50, 200)
+                .line(0, 200)
+                .edge("fold", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        refused(
+                () -> Panels.cut(hollow, Slash.straight("cut", Spot.on("top", 80), Spot.on("top", 240))),
+                "Slash 'cut' from 'top' at 80.0 mm to 'top' at 240.0 mm: it runs outside the cloth, at (100.8, 171.6).");
+    }
+
+    @Test
+    void moreDartThanThereIs() {
+        refused(
+                () -> Darts.rotateBy(square().piece(), "dart", Spot.on("side", 100), "new dart", Math.toRadians(30)),
+                "Rotate 'dart' to 'side' at 100.0 mm: the dart has no such angle (asked 30.0°, possible 0.0° to 18.9°).");
+    }
+
+    @Test
+    void dartOnToTheFold() {
+        refused(
+                () -> Darts.rotate(square().piece(), "dart", Spot.on("fold", 100), "new dart"),
+                "Rotate 'dart' to 'fold' at 100.0 mm: 'fold' is a fold, and an opening there would destroy it; make it a"
+                        + " seam first.");
+    }
+
+    @Test
+    void unequalLegs() {
+        Piece uneven = Drawing.of("uneven")
+                .from(0, 0)
+                .edge("bottom", Role.SEAM)
+                .line(80, 0)
+                .dart("dart", 100, 120, 130, 0, 0, Leg.BEFORE)
+                .line(200, 0)
+                .edge("side", Role.SEAM)
+                .line(200, 200)
+                .edge("top", Role.SEAM)
+                .line(0, 200)
+                .edge("fold", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        refused(
+                () -> Darts.rotate(uneven, "dart", Spot.on("side", 100), "new dart"),
+                "Rotate 'dart' to 'side' at 100.0 mm: its legs are unequal and cannot be laid on one another; make them equal"
+                        + " first (asked 4 7/8 in (12.4 cm), possible 4 3/4 in (12.2 cm) to 4 3/4 in (12.2 cm)).");
+        assertThat(Checks.piece(uneven, 0.5))
+                .extracting(finding -> finding.sentence(Steps.DEFAULT))
+                .containsExactly(
+                        "'dart' of 'uneven': the legs of the dart are unequal; measured 4 7/8 in (12.4 cm), expected"
+                                + " 4 3/4 in (12.2 cm), off by 2.04 mm, tolerance 0.50 mm.");
+    }
+
+    /** A bow-tie is a finding; nothing can be cut from it. */
+    @Test
+    void bowTie() {
+        Piece bowTie = Drawing.of("bow-tie")
+                .from(0, 0)
+                .edge("one", Role.SEAM)
+                .line(200, 100)
+                .edge("two", Role.SEAM)
+                .line(200, 0)
+                .edge("three", Role.SEAM)
+                .line(0, 120)
+                .edge("four", Role.SEAM)
+                .line(0, 0)
+                .piece();
+        List<Finding> findings = Checks.piece(bowTie, 0.5);
+        assertThat(findings)
+                .extracting(finding -> finding.sentence(Steps.DEFAULT))
+                .containsExactly(
+                        "'bow-tie' at (109.1, 54.5): the outline crosses itself; measured 1, expected 0, off by 1,"
+                                + " tolerance 0.");
+        refused(
+                () -> Panels.cut(bowTie, Slash.straight("cut", Spot.on("one", 20), Spot.on("four", 20))),
+                "Slash 'cut' from 'one' at 20.0 mm to 'four' at 20.0 mm: the outline of 'bow-tie' crosses itself at"
+                        + " (109.1, 54.5); mend the outline first.");
+    }
+
+    /** Drawn clockwise: taken anticlockwise, edges keep their direction, and it is said. */
+    @Test
+    void clockwise() {
+        Reworked turned = Drawing.of("square")
+                .from(0, 0)
+                .edge("fold", Role.FOLD)
+                .line(0, 200)
+                .edge("top", Role.SEAM)
+                .line(200, 200)
+                .edge("side", Role.SEAM)
+                .line(200, 0)
+                .edge("bottom", Role.SEAM)
+                .line(0, 0)
+                .drawn();
+        assertThat(turned.ledger().sentences(Steps.DEFAULT))
+                .containsExactly(
+                        "The outline of 'square' was drawn clockwise; it is taken anticlockwise, and every edge keeps"
+                                + " the direction in which it was drawn.");
+        assertThat(turned.piece().area()).isEqualTo(40000);
+        assertThat(Paper.edge(turned.piece(), "fold").end().getY()).isEqualTo(200);
+    }
+
+    @Test
+    void openOutline() {
+        wrong(
+                () -> Drawing.of("open")
+                        .from(0, 0)
+                        .edge("bottom", Role.SEAM)
+                        .line(200, 0)
+                        .edge("side", Role.SEAM)
+                        .line(0, 3.5)
+                        .piece(),
+                "The outline of 'open' is open: it starts at (0.0, 0.0) and ends at (0.0, 3.5), 3.500 mm apart.");
+    }
+
+    @Test
+    void duplicateEdgeName() {
+        wrong(
+                () -> Drawing.of("twice")
+                        .from(0, 0)
+                        .edge("seam", Role.SEAM)
+                        .line(200, 0)
+                        .edge("seam", Role.SEAM)
+                        .line(200, 200)
+                        .edge("fold", Role.FOLD)
+                        .line(0, 0)
+                        .piece(),
+                "Piece 'twice' has more than one edge named 'seam'.");
+    }
+
+    @Test
+    void notANumber() {
+        wrong(
+                () -> Drawing.of("nan").from(0, 0).edge("bottom", Role.SEAM).line(Double.NaN, 0),
+                "A point needs finite coordinates: (NaN, 0.0).");
+        wrong(
+                () -> Drawing.of("nan").from(0, 0).edge("bottom", Role.SEAM).line(Double.POSITIVE_INFINITY, 0),
+                "A point needs finite coordinates: (Infinity, 0.0).");
+    }
+
+    @Test
+    void namesThatAreNotThere() {
+        wrong(
+                () -> square().piece().edge("hem"),
+                "Piece 'square' has no edge named 'hem'; it has bottom, side, top, fold.");
+        wrong(
+                () -> Darts.rotate(square().piece(), "bust dart", Spot.on("side", 100), "new"),
+                "Piece 'square' has no dart or slash named 'bust dart'; it has dart.");
+        wrong(
+                () -> Darts.rotate(square().piece(), "dart", Spot.on("side", 250), "new"),
+                "'side' at 250.0 mm lies past the end: 0 to 200.0 mm is possible.");
+    }
+
+    /** A flat sheet slit from two sides to a dart's point cannot open at one of them alone. */
+    @Test
+    void nothingOpensUnlessAsMuchCloses() {
+        Reworked cut = Panels.cut(square().piece(), Slash.straight("slash", Spot.on("side", 100), Spot.tip("dart")));
+        refused(
+                () -> Panels.open(
+                        cut.piece(),
+                        Map.of(
+                                "slash",
+                                Measured.widen(cut.piece(), "slash", Measured.tip(cut.piece(), "dart"), 0.1),
+                                "dart",
+                                Measured.widen(cut.piece(), "dart", Measured.tip(cut.piece(), "dart"), -0.05)),
+                        Stay.CENTRE,
+                        "Open 'slash'"),
+                "Open 'slash': a flat sheet cannot open at 'slash' unless as much closes at the same point; 2.9° are left"
+                        + " over.");
+    }
+
+    /** Closing more than there is would lay one part over the other; the largest angle that clears is named. */
+    @Test
+    void partsLieOverOneAnother() {
+        Reworked cut = Panels.cut(square().piece(), Slash.straight("slash", Spot.on("side", 100), Spot.tip("dart")));
+        double whole = 2 * Math.atan(20.0 / 120);
+        assertThatThrownBy(() -> Panels.open(
+                        cut.piece(),
+                        Map.of(
+                                "slash",
+                                Measured.widen(cut.piece(), "slash", Measured.tip(cut.piece(), "dart"), 0.5),
+                                "dart",
+                                Measured.widen(cut.piece(), "dart", Measured.tip(cut.piece(), "dart"), -0.5)),
+                        Stay.CENTRE,
+                        "Open 'slash'"))
+                .isInstanceOfSatisfying(DraftingException.class, refusal -> {
+                    assertThat(refusal.reason()).isEqualTo("the part at 'side' would lie over the part at 'top'");
+                    assertThat(refusal.reach().orElseThrow().most()).isCloseTo(whole, within(1e-6));
+                });
+    }
+}
