@@ -24,7 +24,9 @@ public record Finding(Kind kind, String where, Quantity quantity, double measure
         /** Two edges that are sewn together differ in sewn length. */
         SEAM_LENGTHS_DIFFER("the seam lengths do not match"),
         /** Two edges that are sewn together carry different numbers of notches. */
-        NOTCHES_UNPARTNERED("the notches have no partners");
+        NOTCHES_UNPARTNERED("the notches have no partners"),
+        /** Two measures, each plausible, hardly belong to one body. */
+        MEASURES_UNLIKELY("the measures hardly belong to one body");
 
         private final String words;
 

@@ -11,6 +11,7 @@
  *       {@link org.draftingmaths.measure.Provenance}: measured, or proportioned by a named rule.
  *   <li>{@link org.draftingmaths.measure.ProportionRule} and {@link org.draftingmaths.measure.ProportionRules}: how a
  *       missing measure is filled. Nothing else ever fills one.
+ *   <li>{@link org.draftingmaths.measure.Consistency}: findings where two plausible measures hardly belong to one body.
  *   <li>{@link org.draftingmaths.measure.Ease}: how much longer round the garment is than the body, at bust, waist and
  *       hip. Ease belongs to a garment, not to a body, so it is not part of the set.
  *   <li>{@link org.draftingmaths.measure.Wearer}: whether the wearer was declared to be an adult.
