@@ -49,18 +49,17 @@ final class Assembly {
                 drawing.name(),
                 edges,
                 openings,
-                List.of(new Panel(outline, List.of())),
+                List.of(Panel.bare(outline)),
                 drawing.levels(),
+                drawing.darts(),
                 List.of(),
                 drawing.grain());
         boolean clockwise = raw.area() < 0;
         List<Run> ring = clockwise ? turnedRound(outline) : outline;
-        List<Panel> panels = partedAtApexes(raw, ring).stream()
-                .map(part -> new Panel(part, List.of()))
-                .toList();
+        List<Panel> panels = partedAtApexes(raw, ring).stream().map(Panel::bare).toList();
         Piece piece = raw.with(panels);
         openings.forEach(opening -> requireDartInside(piece, opening));
-        Piece marked = withLevels(piece);
+        Piece marked = withDarts(withLevels(piece));
         for (Notch notch : drawing.notches()) {
             marked = marked.notched(notch);
         }
@@ -102,6 +101,7 @@ final class Assembly {
                         drawing.name(),
                         drawing.start(),
                         drawing.items().subList(0, at),
+                        List.of(),
                         List.of(),
                         List.of(),
                         Optional.empty())
@@ -248,7 +248,7 @@ final class Assembly {
                     .flatMap(line -> Within.of(border, line.base()).stream()
                             .map(within -> new Stretch(line.name(), within.from(), within.to(), Isometry.NONE)))
                     .toList();
-            panels.add(new Panel(panel.ring(), lines));
+            panels.add(new Panel(panel.ring(), lines, List.of()));
         }
         Piece marked = piece.with(panels);
         for (LevelLine line : piece.levels()) {
@@ -260,5 +260,44 @@ final class Assembly {
             }
         }
         return marked;
+    }
+
+    private static Piece withDarts(Piece piece) {
+        Piece marked = piece;
+        for (InsideDart dart : piece.insideDarts()) {
+            marked = marked.with(marked.panels().stream()
+                    .map(panel -> holds(marked(piece, panel), dart)
+                            ? new Panel(
+                                    panel.ring(),
+                                    panel.lines(),
+                                    with(panel.darts(), new Laid(dart.name(), Isometry.NONE)))
+                            : panel)
+                    .toList());
+            if (marked.panels().stream()
+                    .flatMap(panel -> panel.darts().stream())
+                    .noneMatch(laid -> laid.dart().equals(dart.name()))) {
+                throw new DraftingException(
+                        "Draw dart '" + dart.name() + "'", "it does not lie inside '" + piece.name() + "'");
+            }
+        }
+        return marked;
+    }
+
+    private static CurvePath marked(Piece piece, Panel panel) {
+        return piece.place(panel.ring());
+    }
+
+    /** A point of the dart may touch the point of another; its sides may not cross the border. */
+    private static boolean holds(CurvePath border, InsideDart dart) {
+        double inside = Within.of(border, dart.outline()).stream()
+                .mapToDouble(Within::length)
+                .sum();
+        return inside >= dart.outline().length() - 2 * Panels.TOUCH;
+    }
+
+    private static <T> List<T> with(List<T> list, T last) {
+        List<T> more = new ArrayList<>(list);
+        more.add(last);
+        return more;
     }
 }

@@ -135,8 +135,8 @@ record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
             return piece;
         }
         return piece.with(piece.panels().stream()
-                .map(panel -> new Panel(
-                        panel.ring().stream().flatMap(run -> splitAt(run, on)).toList(), panel.lines()))
+                .map(panel -> panel.with(
+                        panel.ring().stream().flatMap(run -> splitAt(run, on)).toList()))
                 .toList());
     }
 

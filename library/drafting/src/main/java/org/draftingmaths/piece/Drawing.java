@@ -34,6 +34,7 @@ import org.draftingmaths.curve.CurvePath;
  * @param start where the outline starts
  * @param items what was drawn, in order
  * @param levels the level lines
+ * @param darts the double-pointed darts
  * @param notches the match points
  * @param grain the grain line
  */
@@ -42,6 +43,7 @@ public record Drawing(
         Optional<Vector2D> start,
         List<Item> items,
         List<LevelLine> levels,
+        List<InsideDart> darts,
         List<Notch> notches,
         Optional<Grain> grain) {
 
@@ -49,6 +51,7 @@ public record Drawing(
     public Drawing {
         items = List.copyOf(items);
         levels = List.copyOf(levels);
+        darts = List.copyOf(darts);
         notches = List.copyOf(notches);
     }
 
@@ -73,7 +76,7 @@ public record Drawing(
      */
     public static Drawing of(String name) {
         Names.require(name, "A piece");
-        return new Drawing(name, Optional.empty(), List.of(), List.of(), List.of(), Optional.empty());
+        return new Drawing(name, Optional.empty(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
     }
 
     /**
@@ -84,7 +87,7 @@ public record Drawing(
      * @return the drawing
      */
     public Drawing from(double x, double y) {
-        return new Drawing(name, Optional.of(point(x, y)), items, levels, notches, grain);
+        return new Drawing(name, Optional.of(point(x, y)), items, levels, darts, notches, grain);
     }
 
     /**
@@ -200,7 +203,29 @@ public record Drawing(
      */
     public Drawing level(String line, double x1, double y1, double x2, double y2) {
         LevelLine level = new LevelLine(line, CurvePath.polyline(point(x1, y1), point(x2, y2)));
-        return new Drawing(name, start, items, append(levels, level), notches, grain);
+        return new Drawing(name, start, items, append(levels, level), darts, notches, grain);
+    }
+
+    /**
+     * A double-pointed dart inside the piece, its widest place across the line between its points.
+     *
+     * @param dart its name
+     * @param x1 one point
+     * @param y1 one point
+     * @param x2 the other point
+     * @param y2 the other point
+     * @param share where it is widest, as a share of the way from the first point to the second
+     * @param intake its width there, in mm
+     * @return the drawing
+     */
+    public Drawing insideDart(String dart, double x1, double y1, double x2, double y2, double share, double intake) {
+        Vector2D one = point(x1, y1);
+        Vector2D other = point(x2, y2);
+        Vector2D widest = one.lerp(other, share);
+        Vector2D way = one.directionTo(other);
+        Vector2D aside = Vector2D.of(-way.getY(), way.getX()).multiply(intake / 2);
+        InsideDart drawn = new InsideDart(dart, one, other, widest.add(aside), widest.subtract(aside));
+        return new Drawing(name, start, items, levels, append(darts, drawn), notches, grain);
     }
 
     /**
@@ -211,7 +236,8 @@ public record Drawing(
      * @return the drawing
      */
     public Drawing notch(String edge, double arc) {
-        return new Drawing(name, start, items, levels, append(notches, new Notch(edge, arc, Beside.BEFORE)), grain);
+        return new Drawing(
+                name, start, items, levels, darts, append(notches, new Notch(edge, arc, Beside.BEFORE)), grain);
     }
 
     /**
@@ -224,7 +250,8 @@ public record Drawing(
      * @return the drawing
      */
     public Drawing grain(double x1, double y1, double x2, double y2) {
-        return new Drawing(name, start, items, levels, notches, Optional.of(new Grain(point(x1, y1), point(x2, y2))));
+        return new Drawing(
+                name, start, items, levels, darts, notches, Optional.of(new Grain(point(x1, y1), point(x2, y2))));
     }
 
     /**
@@ -266,7 +293,7 @@ public record Drawing(
         if (!(item instanceof Item.Begin) && items.stream().noneMatch(Item.Begin.class::isInstance)) {
             throw new IllegalArgumentException("Name an edge of '" + name + "' before drawing it.");
         }
-        return new Drawing(name, start, append(items, item), levels, notches, grain);
+        return new Drawing(name, start, append(items, item), levels, darts, notches, grain);
     }
 
     private static <T> List<T> append(List<T> list, T last) {

@@ -30,12 +30,14 @@ final class Join {
 
         List<Stretch> lines = new ArrayList<>(one.lines());
         lines.addAll(other.lines());
+        List<Laid> darts = new ArrayList<>(one.darts());
+        darts.addAll(other.darts());
         Piece bare = piece.withOpenings(
                 piece.openings().stream().filter(each -> !each.equals(opening)).toList(),
                 piece.panels().stream()
                         .filter(panel -> !panel.equals(one) && !panel.equals(other))
                         .toList());
-        Panel joined = new Panel(Heal.ring(bare, ring), Heal.lines(bare, lines));
+        Panel joined = new Panel(Heal.ring(bare, ring), Heal.lines(bare, lines), darts);
         Spot mouth = new Spot.On(opening.mouth().border(), opening.mouth().before(), Optional.of(Beside.BEFORE));
         Spot end = whereBegins((before.forward() ? first : second).get(0));
         List<Panel> panels = new ArrayList<>(bare.panels());

@@ -54,6 +54,15 @@ final class Outlines {
                 }
             }
         }
+        for (Laid dart : panel.darts()) {
+            for (Meet meet : Meets.of(cut, piece.place(dart)).points()) {
+                if (!atAnEnd(cut, meet.point())) {
+                    throw new DraftingException(
+                            asked,
+                            "it crosses the double-pointed dart '" + dart.dart() + "' at " + words(meet.point()));
+                }
+            }
+        }
         Vector2D middle = cut.pointAt(cut.length() / 2);
         if (Inside.of(piece.place(panel.ring()), middle, Panels.TOUCH) != Inside.Where.INSIDE) {
             throw new DraftingException(asked, "it runs outside the cloth, at " + words(middle));

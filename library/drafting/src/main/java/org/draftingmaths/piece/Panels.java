@@ -206,7 +206,7 @@ public final class Panels {
     private static Piece mirrored(Piece piece, AffineTransformMatrix2D by) {
         List<Panel> panels = piece.panels().stream()
                 .map(panel -> panel.moved(by))
-                .map(panel -> new Panel(turnedRound(panel.ring()), panel.lines()))
+                .map(panel -> panel.with(turnedRound(panel.ring())))
                 .toList();
         return piece.with(panels).withGrain(piece.grain().map(grain -> grain.moved(by)));
     }

@@ -19,6 +19,7 @@ import org.draftingmaths.curve.CurvePath;
  * @param openings the darts, slashes and spreads
  * @param panels the parts of the sheet between the openings
  * @param levels the level lines
+ * @param insideDarts the double-pointed darts
  * @param notches the match points
  * @param grain the grain line, if one is drawn
  */
@@ -28,6 +29,7 @@ public record Piece(
         List<Opening> openings,
         List<Panel> panels,
         List<LevelLine> levels,
+        List<InsideDart> insideDarts,
         List<Notch> notches,
         Optional<Grain> grain) {
 
@@ -38,9 +40,15 @@ public record Piece(
         openings = List.copyOf(openings);
         panels = List.copyOf(panels);
         levels = List.copyOf(levels);
+        insideDarts = List.copyOf(insideDarts);
         notches = List.copyOf(notches);
         requireUnique(name, "edge", edges.stream().map(Edge::name));
-        requireUnique(name, "dart or slash", openings.stream().map(Opening::name));
+        requireUnique(
+                name,
+                "dart or slash",
+                Stream.concat(
+                        openings.stream().map(Opening::name),
+                        insideDarts.stream().map(InsideDart::name)));
         requireUnique(name, "level line", levels.stream().map(LevelLine::name));
     }
 
@@ -128,6 +136,31 @@ public record Piece(
     }
 
     /**
+     * The stitch line of an inside dart where it lies.
+     *
+     * @param laid an inside dart on one of the panels
+     * @return a closed curve
+     */
+    public CurvePath place(Laid laid) {
+        return insideDart(laid.dart()).outline().transformed(laid.motion());
+    }
+
+    /**
+     * A double-pointed dart by its name.
+     *
+     * @param wanted the name
+     * @return the dart
+     * @throws IllegalArgumentException when the piece has no such dart; the message lists those it has
+     */
+    public InsideDart insideDart(String wanted) {
+        return insideDarts.stream()
+                .filter(dart -> dart.name().equals(wanted))
+                .findFirst()
+                .orElseThrow(() -> unknown(
+                        "double-pointed dart", wanted, insideDarts.stream().map(InsideDart::name)));
+    }
+
+    /**
      * A level line by its name.
      *
      * @param wanted the name
@@ -171,19 +204,19 @@ public record Piece(
 
     /** The same piece with other panels. */
     Piece with(List<Panel> others) {
-        return new Piece(name, edges, openings, others, levels, notches, grain);
+        return new Piece(name, edges, openings, others, levels, insideDarts, notches, grain);
     }
 
     Piece withOpenings(List<Opening> others, List<Panel> otherPanels) {
-        return new Piece(name, edges, others, otherPanels, levels, notches, grain);
+        return new Piece(name, edges, others, otherPanels, levels, insideDarts, notches, grain);
     }
 
     Piece withNotches(List<Notch> others) {
-        return new Piece(name, edges, openings, panels, levels, others, grain);
+        return new Piece(name, edges, openings, panels, levels, insideDarts, others, grain);
     }
 
     Piece withGrain(Optional<Grain> other) {
-        return new Piece(name, edges, openings, panels, levels, notches, other);
+        return new Piece(name, edges, openings, panels, levels, insideDarts, notches, other);
     }
 
     /**
@@ -193,7 +226,7 @@ public record Piece(
      * @return the piece
      */
     public Piece named(String other) {
-        return new Piece(other, edges, openings, panels, levels, notches, grain);
+        return new Piece(other, edges, openings, panels, levels, insideDarts, notches, grain);
     }
 
     /**

@@ -28,6 +28,7 @@ public final class SameCloth {
         compareOpenings(one, other, tolerance, found);
         compareRuns(one, other, tolerance, found);
         compareLines(one, other, tolerance, found);
+        compareInsideDarts(one, other, tolerance, found);
         compareNotches(one, other, tolerance, found);
         compareGrain(one.grain(), other.grain(), tolerance, found);
         return found;
@@ -137,6 +138,26 @@ public final class SameCloth {
         return piece.panels().stream()
                 .flatMap(panel -> panel.lines().stream())
                 .sorted(Comparator.comparing(Stretch::line).thenComparingDouble(Stretch::from))
+                .toList();
+    }
+
+    private static void compareInsideDarts(Piece one, Piece other, double tolerance, List<String> found) {
+        List<Laid> mine = laid(one);
+        List<Laid> its = laid(other);
+        boolean same = mine.size() == its.size();
+        for (int i = 0; same && i < mine.size(); i++) {
+            same = mine.get(i).dart().equals(its.get(i).dart())
+                    && apart(one.place(mine.get(i)), other.place(its.get(i))) <= tolerance;
+        }
+        if (!same) {
+            found.add("inside darts " + mine + " and " + its);
+        }
+    }
+
+    private static List<Laid> laid(Piece piece) {
+        return piece.panels().stream()
+                .flatMap(panel -> panel.darts().stream())
+                .sorted(Comparator.comparing(Laid::dart))
                 .toList();
     }
 

@@ -59,7 +59,13 @@ final class Split {
                 (here ? onOne : onOther).add(part);
             }
         }
-        return List.of(new Panel(one, onOne), new Panel(other, onOther));
+        List<Laid> dartsOnOne = whole.darts().stream()
+                .filter(dart -> Outlines.holds(border, piece.place(dart)))
+                .toList();
+        List<Laid> dartsOnOther = whole.darts().stream()
+                .filter(dart -> !dartsOnOne.contains(dart))
+                .toList();
+        return List.of(new Panel(one, onOne, dartsOnOne), new Panel(other, onOther, dartsOnOther));
     }
 
     private static List<Stretch> broken(Piece piece, Stretch stretch, CurvePath cut) {

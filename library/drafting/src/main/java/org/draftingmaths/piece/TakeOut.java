@@ -80,11 +80,9 @@ final class TakeOut {
     }
 
     private static Panel renamed(Panel panel, Border from, Border to) {
-        return new Panel(
-                panel.ring().stream()
-                        .map(run -> run.border().equals(from) ? run.along(to) : run)
-                        .toList(),
-                panel.lines());
+        return panel.with(panel.ring().stream()
+                .map(run -> run.border().equals(from) ? run.along(to) : run)
+                .toList());
     }
 
     static Piece putBack(Piece piece, Step.TakenOut taken) {
