@@ -5,6 +5,8 @@ import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.ledger.Change;
+import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Measure;
 
 /**
@@ -97,6 +99,15 @@ record BackPoints(Torso torso) {
                 shoulderEnd(),
                 square(outerShoulder()).negate(),
                 backX()));
+    }
+
+    /** The half back width asked, with its ease, and the one drawn. */
+    Change backWidth() {
+        return new Change(
+                "half back width",
+                Quantity.LENGTH,
+                backX(),
+                armhole().bounds().getMin().getX());
     }
 
     /** Square to the shoulder, into the piece. */

@@ -5,6 +5,8 @@ import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.ledger.Change;
+import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Measure;
 
 /**
@@ -80,6 +82,12 @@ record FrontPoints(Torso torso) {
         Vector2D leaving = torso.squareToSide(torso.frontExtra());
         return CurvePath.of(
                 Rounded.reaching(torso.underarm(torso.frontExtra()), leaving, shoulderEnd(), arriving, chestX()));
+    }
+
+    /** The half chest width asked, with what the open dart adds, and the one drawn. */
+    Change chestWidth() {
+        double drawn = armhole().bounds().getMin().getX();
+        return new Change("half chest width of the front, dart open", Quantity.LENGTH, chestX(), drawn);
     }
 
     /** Square to the shoulder, into the piece. */

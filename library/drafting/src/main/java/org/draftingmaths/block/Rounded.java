@@ -9,7 +9,7 @@ final class Rounded {
     /** For a quarter circle this share of the way to the corner gives the best cubic: 4 (sqrt 2 - 1) / 3. */
     private static final double ROUND = 0.5523;
 
-    private static final double LEAST = 0.05;
+    private static final double LEAST = 0.4;
     private static final double MOST = 0.98;
     private static final int HALVINGS = 60;
 
@@ -41,6 +41,8 @@ final class Rounded {
 
     /**
      * The cubic whose least x is as near as can be to a wanted one: the fuller its handles, the nearer it comes to the corner.
+     * Handles of less than two fifths of the way would be a straight line with two sharp turns and are not drawn; what is drawn
+     * instead is told as a change of the width.
      */
     static Cubic reaching(Vector2D from, Vector2D leaving, Vector2D to, Vector2D arriving, double x) {
         double low = LEAST;

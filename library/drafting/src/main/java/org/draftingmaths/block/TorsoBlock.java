@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
@@ -96,7 +97,8 @@ public final class TorsoBlock {
                         Seam.flat("side", Seam.Mate.of("front", "side seam"), Seam.Mate.of("back", "side seam"))));
         List<Construction> lines = new ArrayList<>(frontPoints.construction());
         lines.addAll(backPoints.construction());
-        return new Block(draft, lines);
+        return new Block(
+                draft, lines, Ledger.EMPTY.then(frontPoints.chestWidth()).then(backPoints.backWidth()));
     }
 
     private static void requireRoom(FrontPoints front, BackPoints back) {

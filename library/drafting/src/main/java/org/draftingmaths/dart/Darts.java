@@ -50,6 +50,7 @@ public final class Darts {
      *     fold, or when the part that turns would lie over another
      */
     public static Reworked rotate(Piece piece, String dart, Spot to, String name) {
+        requireNotDoublePointed(piece, dart, "Rotate '" + dart + "' to " + to.words());
         return rotateBy(piece, dart, to, name, Measured.angle(piece, dart));
     }
 
@@ -87,6 +88,15 @@ public final class Darts {
         DartMoved told = new DartMoved(
                 dart, name, angle, whole - angle, Measured.intake(piece, dart), Measured.intake(moved, name));
         return new Reworked(moved, Ledger.of(told).then(cut.ledger()).then(opened.ledger()));
+    }
+
+    private static void requireNotDoublePointed(Piece piece, String dart, String asked) {
+        if (piece.insideDarts().stream().anyMatch(each -> each.name().equals(dart))) {
+            throw new DraftingException(
+                    asked,
+                    "it is double-pointed, and no part can turn about its points; cut the piece through its widest place"
+                            + " first");
+        }
     }
 
     private static void requireNoFold(Piece piece, Spot to, String asked) {

@@ -1,21 +1,31 @@
 package org.draftingmaths.block;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.SplittableRandom;
 import org.draftingmaths.check.Checks;
+import org.draftingmaths.dart.Darts;
+import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.measure.ProportionRules;
 import org.draftingmaths.measure.Wearer;
-import org.draftingmaths.piece.Girths;
+import org.draftingmaths.piece.Flat;
+import org.draftingmaths.piece.Measured;
+import org.draftingmaths.piece.Panels;
+import org.draftingmaths.piece.Paper;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Spot;
 import org.draftingmaths.unit.Length;
 import org.junit.jupiter.api.Test;
 
 class TorsoBlockTest {
 
-    static Measurements body(double bust, double waist, double hip) {
+    private static Measurements body(double bust, double waist, double hip) {
         return Measurements.of("figure", Wearer.ADULT)
                 .with(Measure.BUST, Length.mm(bust))
                 .with(Measure.WAIST, Length.mm(waist))
@@ -23,12 +33,110 @@ class TorsoBlockTest {
                 .filledBy(ProportionRules.TORSO);
     }
 
+    /** Two thousand plausible bodies: each is drafted, valid and matching, or refused with a reason. */
     @Test
-    void closedGirthsAreBodyPlusEase() {
-        Block block = TorsoBlock.draft(body(880, 720, 970), Ease.CLOSE_FITTING);
-        assertThat(Checks.all(block.draft(), 0.1)).isEmpty();
-        double bust = Girths.closed(block.draft().piece("front"), "bust line")
-                + Girths.closed(block.draft().piece("back"), "bust line");
-        assertThat(2 * bust).isCloseTo(940, within(0.5));
+    void everyPlausibleBodyIsDraftedOrRefused() {
+        SplittableRandom random = new SplittableRandom(20);
+        int drafted = 0;
+        int refused = 0;
+        for (int i = 0; i < 2000; i++) {
+            double bust = random.nextDouble(720, 1420);
+            double waist = bust - random.nextDouble(20, 300);
+            double hip = waist + random.nextDouble(20, 330);
+            Measurements body = varied(body(bust, Math.max(470, waist), Math.max(620, hip)), random);
+            try {
+                for (Block block : new Block[] {
+                    TorsoBlock.draft(body, Ease.CLOSE_FITTING), TorsoBlock.bodice(body, Ease.CLOSE_FITTING)
+                }) {
+                    assertThat(Checks.all(block.draft(), 0.1)).as("%s", body).isEmpty();
+                    for (Piece piece : block.draft().pieces()) {
+                        assertThat(Flat.polygon(Paper.outline(piece)).isValid())
+                                .as("%s", body)
+                                .isTrue();
+                    }
+                }
+                drafted++;
+            } catch (DraftingException reason) {
+                assertThat(reason).hasMessageStartingWith("Draft ");
+                refused++;
+            }
+        }
+        assertThat(drafted + refused).isEqualTo(2000);
+        assertThat(drafted).as("at least nine in ten are drafted").isGreaterThan(1800);
+    }
+
+    /** Lengths up to a tenth away from what the rules give. */
+    private static Measurements varied(Measurements body, SplittableRandom random) {
+        Measurements varied = body;
+        for (Measure measure : new Measure[] {
+            Measure.NECK,
+            Measure.SHOULDER_LENGTH,
+            Measure.BACK_WIDTH,
+            Measure.CHEST_WIDTH,
+            Measure.BUST_DART,
+            Measure.ARMHOLE_DEPTH,
+            Measure.BACK_WAIST_LENGTH,
+            Measure.NECK_POINT_TO_APEX,
+            Measure.APEX_TO_APEX,
+            Measure.WAIST_TO_HIP
+        }) {
+            varied = varied.with(measure, body.length(measure).times(random.nextDouble(0.95, 1.05)));
+        }
+        return varied;
+    }
+
+    /** The bodice is the torso block cut at the waist line. */
+    @Test
+    void theBodiceIsTheUpperHalf() {
+        Measurements body = body(880, 720, 970);
+        Block torso = TorsoBlock.draft(body, Ease.CLOSE_FITTING);
+        Block bodice = TorsoBlock.bodice(body, Ease.CLOSE_FITTING);
+        for (String piece : new String[] {"front", "back"}) {
+            for (String edge : new String[] {"armhole", "shoulder", "neckline"}) {
+                assertThat(bodice.draft().piece(piece).edge(edge))
+                        .isEqualTo(torso.draft().piece(piece).edge(edge));
+            }
+            assertThat(Measured.intake(bodice.draft().piece(piece), "waist dart"))
+                    .isCloseTo(
+                            torso.draft().piece(piece).insideDart("waist dart").intake(), within(1e-9));
+        }
+    }
+
+    /** Its bust and waist darts share the apex: either turns into the other's place, or both into the side. */
+    @Test
+    void waistDartsOfTheBodiceTurn() {
+        Piece front = TorsoBlock.bodice(body(880, 720, 970), Ease.CLOSE_FITTING)
+                .draft()
+                .piece("front");
+        double sum = Measured.angle(front, "bust dart") + Measured.angle(front, "waist dart");
+        Reworked once = Darts.rotate(front, "bust dart", Spot.on("side seam", 120), "side dart");
+        Reworked twice = Darts.rotate(once.piece(), "waist dart", Spot.on("armhole", 60), "armhole dart");
+        assertThat(Measured.angle(twice.piece(), "side dart") + Measured.angle(twice.piece(), "armhole dart"))
+                .isCloseTo(sum, within(1e-9));
+        assertThat(Panels.undo(new Reworked(Panels.undo(twice), once.ledger())).sameCloth(front, 1e-9))
+                .isTrue();
+    }
+
+    /** A double-pointed dart is no wedge: nothing can be turned about its points. */
+    @Test
+    void waistDartsOfTheTorsoDoNotTurn() {
+        Piece front = TorsoBlock.draft(body(880, 720, 970), Ease.CLOSE_FITTING)
+                .draft()
+                .piece("front");
+        assertThatThrownBy(() -> Darts.rotate(front, "waist dart", Spot.on("side seam", 100), "side dart"))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage(
+                        "Rotate 'waist dart' to 'side seam' at 100.0 mm: it is double-pointed, and no part can turn about"
+                                + " its points; cut the piece through its widest place first.");
+    }
+
+    @Test
+    void measuresThatDoNotGoTogetherAreRefused() {
+        Measurements body = body(880, 720, 970).with(Measure.NECK_POINT_TO_APEX, Length.mm(190));
+        assertThatThrownBy(() -> TorsoBlock.draft(body, Ease.CLOSE_FITTING))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage(
+                        "Draft a torso block for 'figure': front waist length less neck point to apex puts the apex 237 mm"
+                                + " above the waist; it must lie between 40 mm and the armhole level at 198 mm.");
     }
 }

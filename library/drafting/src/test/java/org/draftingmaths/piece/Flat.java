@@ -10,14 +10,14 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 /** Curves as many-cornered polygons, for a judge that knows only polygons. */
-final class Flat {
+public final class Flat {
 
     private static final int PARTS = 64;
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private Flat() {}
 
-    static Polygon polygon(CurvePath closed) {
+    public static Polygon polygon(CurvePath closed) {
         List<Coordinate> corners = new ArrayList<>();
         for (Curve curve : closed.curves()) {
             for (int i = 0; i < PARTS; i++) {

@@ -6,6 +6,7 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Grain;
+import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Notch;
@@ -39,6 +40,7 @@ final class PieceDrawing {
         figure.ghost().ifPresent(ghost -> drawing.path("ghost", PathData.closed(Paper.outline(ghost))));
         drawing.levels();
         drawing.openings();
+        drawing.insideDarts();
         drawing.edges();
         drawing.notches();
         figure.piece().grain().ifPresent(drawing::grain);
@@ -109,6 +111,23 @@ final class PieceDrawing {
                 for (Leg leg : Leg.values()) {
                     path("leg", PathData.open(Measured.leg(piece, opening.name(), leg)));
                 }
+            }
+        }
+    }
+
+    private void insideDarts() {
+        for (Panel panel : piece.panels()) {
+            for (Laid laid : panel.darts()) {
+                CurvePath outline = piece.place(laid);
+                path("wedge", PathData.closed(outline));
+                path("leg", PathData.closed(outline));
+                Vector2D one = outline.curves().get(0).start();
+                Vector2D other = outline.curves().get(2).start();
+                path("bisector", PathData.open(CurvePath.polyline(one, other)));
+                Vector2D way = upright(one.directionTo(other));
+                Vector2D aside = Vector2D.of(-way.getY(), way.getX());
+                double off = piece.insideDart(laid.dart()).intake() / 2 + 2;
+                text("middle dartname", one.lerp(other, 0.5).add(aside.multiply(off)), way, laid.dart());
             }
         }
     }
