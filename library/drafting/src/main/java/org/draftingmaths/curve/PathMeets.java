@@ -1,0 +1,275 @@
+package org.draftingmaths.curve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Bounds2D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** Where paths meet each other or themselves: the meets of their curves, told by length, each place once. */
+final class PathMeets {
+    private final Track first;
+    private final Track second;
+    private final double tolerance;
+    private final double near;
+
+    private PathMeets(Track first, Track second, double tolerance) {
+        this.first = first;
+        this.second = second;
+        this.tolerance = tolerance;
+        this.near = 2 * CurvePath.JOINT + 4 * tolerance;
+    }
+
+    static Meets of(CurvePath first, CurvePath second, double tolerance) {
+        return new PathMeets(new Track(first, tolerance), new Track(second, tolerance), tolerance).between();
+    }
+
+    static Meets ofItself(CurvePath path, double tolerance) {
+        Track track = new Track(path, tolerance);
+        return new PathMeets(track, track, tolerance).within();
+    }
+
+    /** A curve of a path and where it starts; a gap at a joint is a straight of no length. */
+    private record Part(Curve curve, Bounds2D bounds, double start, boolean bridge) {
+        double at(double t) {
+            return bridge ? start : start + curve.length(0, t, Accuracy.DEFAULT);
+        }
+
+        boolean clearOf(Part other, double tolerance) {
+            Vector2D a = bounds.getMin();
+            Vector2D b = bounds.getMax();
+            Vector2D c = other.bounds.getMin();
+            Vector2D d = other.bounds.getMax();
+            return a.getX() > d.getX() + tolerance
+                    || c.getX() > b.getX() + tolerance
+                    || a.getY() > d.getY() + tolerance
+                    || c.getY() > b.getY() + tolerance;
+        }
+    }
+
+    /** A path as parts. */
+    private static final class Track {
+        private final CurvePath path;
+        private final List<Part> parts = new ArrayList<>();
+        private final double[] joints;
+        private final double length;
+        private final boolean closed;
+
+        Track(CurvePath path, double tolerance) {
+            this.path = path;
+            this.joints = path.lengths();
+            this.length = joints[joints.length - 1];
+            this.closed = path.closes(CurvePath.JOINT);
+            List<Curve> curves = path.curves();
+            for (int i = 0; i < curves.size(); i++) {
+                parts.add(new Part(curves.get(i), curves.get(i).bounds(), joints[i], false));
+                if (i + 1 < curves.size() || closed) {
+                    bridge(
+                            curves.get(i).end(),
+                            curves.get((i + 1) % curves.size()).start(),
+                            joints[i + 1],
+                            tolerance);
+                }
+            }
+        }
+
+        private void bridge(Vector2D from, Vector2D to, double at, double tolerance) {
+            if (from.distance(to) > 0.5 * tolerance) {
+                parts.add(new Part(new Straight(from, to), Bounds2D.from(from, to), at, true));
+            }
+        }
+
+        double apart(double a, double b) {
+            double d = Math.abs(a - b);
+            return closed ? Math.min(d, Math.abs(length - d)) : d;
+        }
+
+        /** The joint at a position, or the position itself. */
+        double snapped(double at, double near) {
+            for (double joint : joints) {
+                if (Math.abs(at - joint) <= near) {
+                    return closed && joint == length ? 0 : joint;
+                }
+            }
+            return at;
+        }
+
+        boolean isJoint(double at) {
+            for (double joint : joints) {
+                if (at == joint) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        boolean isEnd(double at) {
+            return !closed && (at == 0 || at == length);
+        }
+
+        /** How far one may go from a position before the next joint. */
+        double room(double at) {
+            double room = length;
+            for (double joint : joints) {
+                double d = apart(at, joint);
+                room = d > 0 ? Math.min(room, d) : room;
+            }
+            return room;
+        }
+
+        Vector2D point(double at) {
+            double wrapped = at < 0 ? at + length : at > length ? at - length : at;
+            return path.pointAt(Math.min(length, Math.max(0, wrapped)));
+        }
+    }
+
+    private Meets between() {
+        List<Meet> points = new ArrayList<>();
+        List<Overlap> overlaps = new ArrayList<>();
+        for (Part a : first.parts) {
+            for (Part b : second.parts) {
+                if (!a.clearOf(b, tolerance)) {
+                    add(CurveMeets.of(a.curve, b.curve, tolerance), a, b, points, overlaps);
+                }
+            }
+        }
+        return told(points, overlaps);
+    }
+
+    private Meets within() {
+        List<Meet> points = new ArrayList<>();
+        List<Overlap> overlaps = new ArrayList<>();
+        for (int i = 0; i < first.parts.size(); i++) {
+            Part a = first.parts.get(i);
+            add(CurveMeets.ofItself(a.curve, tolerance), a, a, points, overlaps);
+            for (int j = i + 1; j < first.parts.size(); j++) {
+                Part b = first.parts.get(j);
+                if (!a.clearOf(b, tolerance)) {
+                    add(CurveMeets.of(a.curve, b.curve, tolerance), a, b, points, overlaps);
+                }
+            }
+        }
+        points.removeIf(m -> first.apart(m.onFirst(), m.onSecond()) <= near);
+        return told(points, overlaps);
+    }
+
+    private static void add(Meets found, Part a, Part b, List<Meet> points, List<Overlap> overlaps) {
+        for (Meet m : found.points()) {
+            points.add(new Meet(a.at(m.onFirst()), b.at(m.onSecond()), m.point(), m.kind()));
+        }
+        if (a.bridge || b.bridge) {
+            return;
+        }
+        for (Overlap o : found.overlaps()) {
+            overlaps.add(new Overlap(a.at(o.fromFirst()), a.at(o.toFirst()), b.at(o.fromSecond()), b.at(o.toSecond())));
+        }
+    }
+
+    private Meets told(List<Meet> points, List<Overlap> overlaps) {
+        List<Overlap> joined = joined(overlaps);
+        List<Meet> kept = new ArrayList<>();
+        for (Meet m : points) {
+            Meet meet = atJoint(m);
+            if (joined.stream().noneMatch(o -> covers(o, meet)) && kept.stream().noneMatch(k -> same(k, meet))) {
+                kept.add(meet);
+            }
+        }
+        kept.sort(Comparator.comparingDouble(Meet::onFirst).thenComparingDouble(Meet::onSecond));
+        return new Meets(kept, joined);
+    }
+
+    private boolean same(Meet a, Meet b) {
+        boolean here =
+                first.apart(a.onFirst(), b.onFirst()) <= near && second.apart(a.onSecond(), b.onSecond()) <= near;
+        boolean mirrored = first == second
+                && first.apart(a.onFirst(), b.onSecond()) <= near
+                && first.apart(a.onSecond(), b.onFirst()) <= near;
+        return here || mirrored;
+    }
+
+    private boolean covers(Overlap o, Meet m) {
+        double low = Math.min(o.fromSecond(), o.toSecond());
+        double high = Math.max(o.fromSecond(), o.toSecond());
+        boolean here =
+                covers(first, o.fromFirst(), o.toFirst(), m.onFirst()) && covers(second, low, high, m.onSecond());
+        boolean mirrored = first == second
+                && covers(first, o.fromFirst(), o.toFirst(), m.onSecond())
+                && covers(first, low, high, m.onFirst());
+        return here || mirrored;
+    }
+
+    private boolean covers(Track track, double low, double high, double at) {
+        boolean within = at >= low && at <= high;
+        return within || track.apart(at, low) <= near || track.apart(at, high) <= near;
+    }
+
+    /** Overlaps that continue each other through a joint are one. */
+    private List<Overlap> joined(List<Overlap> overlaps) {
+        List<Overlap> sorted = new ArrayList<>(overlaps);
+        sorted.sort(Comparator.comparingDouble(Overlap::fromFirst));
+        List<Overlap> joined = new ArrayList<>();
+        for (Overlap next : sorted) {
+            int i = 0;
+            while (i < joined.size() && !continues(joined.get(i), next)) {
+                i++;
+            }
+            if (i == joined.size()) {
+                joined.add(next);
+            } else {
+                Overlap before = joined.get(i);
+                joined.set(i, new Overlap(before.fromFirst(), next.toFirst(), before.fromSecond(), next.toSecond()));
+            }
+        }
+        return joined;
+    }
+
+    private boolean continues(Overlap before, Overlap next) {
+        return before.sameWay() == next.sameWay()
+                && Math.abs(before.toFirst() - next.fromFirst()) <= near
+                && Math.abs(before.toSecond() - next.fromSecond()) <= near;
+    }
+
+    private Meet atJoint(Meet m) {
+        double a = first.snapped(m.onFirst(), near);
+        double b = second.snapped(m.onSecond(), near);
+        if (first == second && a > b) {
+            double swap = a;
+            a = b;
+            b = swap;
+        }
+        Meet.Kind kind = m.kind();
+        if (first.isEnd(a) || second.isEnd(b)) {
+            kind = Meet.Kind.TOUCHING;
+        } else if (first.isJoint(a) || second.isJoint(b)) {
+            kind = crosses(a, b, m.point()) ? Meet.Kind.CROSSING : Meet.Kind.TOUCHING;
+        }
+        return new Meet(a, b, m.point(), kind);
+    }
+
+    /** Whether the first goes from one of the two regions beside the second to the other, as seen on a small circle. */
+    private boolean crosses(double a, double b, Vector2D point) {
+        double room = 0.25 * Math.min(first.room(a), second.room(b));
+        for (double r = Math.min(room, 1e-3); r <= room; r *= 8) {
+            double out = angle(point, second.point(b + r));
+            double in = turn(out, angle(point, second.point(b - r)));
+            double before = turn(out, angle(point, first.point(a - r)));
+            double after = turn(out, angle(point, first.point(a + r)));
+            if (distinct(before, in) && distinct(after, in)) {
+                return (before < in) != (after < in);
+            }
+        }
+        return false;
+    }
+
+    private static boolean distinct(double angle, double in) {
+        return Math.abs(angle - in) > 1e-7 && angle > 1e-7 && angle < 2 * Math.PI - 1e-7;
+    }
+
+    private static double angle(Vector2D from, Vector2D to) {
+        return Math.atan2(to.getY() - from.getY(), to.getX() - from.getX());
+    }
+
+    private static double turn(double from, double to) {
+        return to >= from ? to - from : to - from + 2 * Math.PI;
+    }
+}
