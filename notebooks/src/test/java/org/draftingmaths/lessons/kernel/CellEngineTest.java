@@ -3,6 +3,7 @@ package org.draftingmaths.lessons.kernel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.entry;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -15,6 +16,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import javax.tools.ToolProvider;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -73,8 +75,7 @@ class CellEngineTest {
     void rendersAndDisplays() throws CellException {
         Object last = run("display(\"seen\");\nrender(\"<svg/>\", \"image/svg+xml\", \"text/html\")");
         assertThat(((Rendering) last).data())
-                .containsExactly(
-                        java.util.Map.entry("image/svg+xml", "<svg/>"), java.util.Map.entry("text/html", "<svg/>"));
+                .containsExactly(entry("image/svg+xml", "<svg/>"), entry("text/html", "<svg/>"));
         assertThat(output.events).containsExactly("shown {text/plain=seen}");
     }
 
@@ -200,7 +201,7 @@ class CellEngineTest {
                 .hasMessageContaining("System.exit(3) in a cell would end the kernel");
         run("record Leaver(long big, double d) { void leave() { System.out.flush(); System.exit(4); } }");
         assertThat(failure("new Leaver(1L << 40, 0.1).leave();")).hasMessageContaining("System.exit(4) in a cell");
-        run("IntConsumer later = null;".replace("IntConsumer", "java.util.function.IntConsumer"));
+        run("java.util.function.IntConsumer later;");
         assertThat(failure("later = System::exit;\nlater.accept(5);")).hasMessageContaining("System.exit(5) in a cell");
     }
 
@@ -279,7 +280,7 @@ class CellEngineTest {
                 .resolve("Told.java");
         Files.writeString(
                 source, "package extra; public class Told { public String toString() { return \"" + text + "\"; } }");
-        int failed = javax.tools.ToolProvider.getSystemJavaCompiler()
+        int failed = ToolProvider.getSystemJavaCompiler()
                 .run(null, OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), source.toString());
         assertThat(failed).isZero();
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(jar))) {
