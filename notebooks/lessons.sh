@@ -134,7 +134,7 @@ run_lesson() {
 
 # The page must look the same without a network: scripts and styles that are fetched go, links to click stay.
 cut_network() {
-    sed -i -E -e 's#<script[^>]* src="[^"]*"[^>]*></script>##g' \
+    sed -i -E -e 's#<script[^>]* src="[^"]*"[^>]*>[[:space:]]*</script>##g' \
         -e 's#<link[^>]* href="(https?:)?//[^"]*"[^>]*>##g' \
         -e 's#@import url\([^)]*//[^)]*\);?##g' "$1"
     if grep -nE '(<(script|img|iframe)[^>]* src="(https?:|file:)?//|<link[^>]* href="(https?:|file:)?//|url\(["'"'"']?(https?:)?//)' "$1" >&2; then

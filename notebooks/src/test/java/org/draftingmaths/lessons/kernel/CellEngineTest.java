@@ -222,20 +222,17 @@ class CellEngineTest {
     }
 
     @Test
-    void obeysAClassPathLineHoweverEarlyItComes(@TempDir Path folder) throws IOException, CellException {
-        List<String> seen = new ArrayList<>();
-        for (int i = 0; i < 6; i++) {
-            Path jar = jarWithText(folder.resolve("extra" + i + ".jar"), "text" + i);
-            try (CellEngine fresh = new CellEngine(List.of())) {
-                seen.add(String.valueOf(fresh.run(1, "%classpath " + jar + "\nnew extra.Told().toString()", output)));
-            }
-        }
-        assertThat(seen).containsExactly("text0", "text1", "text2", "text3", "text4", "text5");
+    void obeysClassPathLinesBetweenSnippets(@TempDir Path folder) throws IOException, CellException {
+        Path one = jarWithText(folder.resolve("one.jar"), "one", "Told");
+        Path two = jarWithText(folder.resolve("two.jar"), "two", "Retold");
+        assertThat(run("%classpath " + one + "\nString s = \"\" + new extra.Told();\n  %classpath " + two
+                        + "\ns + new extra.Retold()"))
+                .isEqualTo("onetwo");
     }
 
     @Test
     void seesTheClassPathItIsGiven(@TempDir Path folder) throws IOException, CellException {
-        Path jar = jarWithText(folder.resolve("given.jar"), "given");
+        Path jar = jarWithText(folder.resolve("given.jar"), "given", "Told");
         try (CellEngine fresh = new CellEngine(List.of(jar))) {
             assertThat(fresh.run(1, "\"\" + new extra.Told()", output)).isEqualTo("given");
         }
@@ -274,18 +271,19 @@ class CellEngineTest {
         }
     }
 
-    /** A jar with a class {@code extra.Told} whose text is the given one. */
-    private static Path jarWithText(Path jar, String text) throws IOException {
-        Path source = Files.createDirectories(jar.resolveSibling(text + "-src").resolve("extra"))
-                .resolve("Told.java");
+    /** A jar with a class in the package {@code extra} whose text is the given one. */
+    private static Path jarWithText(Path jar, String text, String name) throws IOException {
+        Path folder = Files.createDirectories(jar.resolveSibling(text).resolve("extra"));
+        Path source = folder.resolve(name + ".java");
         Files.writeString(
-                source, "package extra; public class Told { public String toString() { return \"" + text + "\"; } }");
-        int failed = ToolProvider.getSystemJavaCompiler()
-                .run(null, OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), source.toString());
-        assertThat(failed).isZero();
+                source,
+                "package extra; public class %s { public String toString() { return \"%s\"; } }".formatted(name, text));
+        OutputStream ignored = OutputStream.nullOutputStream();
+        assertThat(ToolProvider.getSystemJavaCompiler().run(null, ignored, ignored, source.toString()))
+                .isZero();
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(jar))) {
-            zip.putNextEntry(new ZipEntry("extra/Told.class"));
-            zip.write(Files.readAllBytes(source.resolveSibling("Told.class")));
+            zip.putNextEntry(new ZipEntry("extra/" + name + ".class"));
+            zip.write(Files.readAllBytes(folder.resolve(name + ".class")));
         }
         return jar;
     }
