@@ -26,7 +26,7 @@ fail() {
 # The launcher and all jars, built when missing or older than a source of this project.
 build_kernel() {
     local jar
-    jar=$(find "$kernel/lib" -name 'drafting-maths-lessons-*.jar' 2>/dev/null | head -n 1)
+    jar=$(find "$kernel/lib" -name 'drafting-maths-lessons-*.jar' 2>/dev/null | head -n 1) || true
     if [ -n "$jar" ] && [ -z "$(newer_source "$jar")" ]; then
         return
     fi
@@ -38,7 +38,7 @@ build_kernel() {
 
 newer_source() {
     find "$here/../pom.xml" "$here/../library" "$here/pom.xml" "$here/src" \
-        -name target -prune -o -type f -newer "$1" -print 2>/dev/null | head -n 1
+        -name target -prune -o -type f -newer "$1" -print 2>/dev/null | head -n 1 || true
 }
 
 # Sets jupyter to the command that runs the given Jupyter program; installs Debian's packages when it may.
@@ -79,7 +79,7 @@ and run this script again."
 # A Java kernel that people have installed is used; otherwise Jupyter is pointed at the launcher of this project.
 choose_kernel() {
     local installed
-    installed=$("${jupyter[@]}" kernelspec list 2>/dev/null | awk '$1 == "java" { $1 = ""; sub(/^ +/, ""); print }')
+    installed=$("${jupyter[@]}" kernelspec list 2>/dev/null | awk '$1 == "java" { $1 = ""; sub(/^ +/, ""); print }') || true
     if [ -n "$installed" ] && ! grep -q org.draftingmaths "$installed/kernel.json"; then
         say "using the Java kernel installed in $installed"
     else

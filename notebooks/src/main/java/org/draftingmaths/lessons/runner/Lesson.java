@@ -20,7 +20,8 @@ import java.util.stream.StreamSupport;
 
 /** A notebook of the format nbformat 4, read from its JSON. Immutable: changes give another lesson. */
 public final class Lesson {
-    private static final Gson GSON = new GsonBuilder().disableHtmlEscaping().create();
+    private static final Gson GSON =
+            new GsonBuilder().disableHtmlEscaping().serializeNulls().create();
     private static final String PROMPT = "// Your answer:";
     private static final String PROSE_PROMPT = "*Your answer:*";
 
@@ -117,16 +118,10 @@ public final class Lesson {
     /** The text of the {@code .ipynb} file, laid out as Jupyter does: keys sorted, one blank a level, a newline at the end. */
     public String json() {
         StringWriter text = new StringWriter();
-        // Closing a writer into memory frees nothing.
-        GSON.toJson(sorted(notebook), indented(new JsonWriter(text)));
-        return text.append('\n').toString();
-    }
-
-    private static JsonWriter indented(JsonWriter writer) {
+        JsonWriter writer = new JsonWriter(text); // not closed: a writer into memory holds nothing
         writer.setIndent(" ");
-        writer.setHtmlSafe(false);
-        writer.setSerializeNulls(true);
-        return writer;
+        GSON.toJson(sorted(notebook), writer);
+        return text.append('\n').toString();
     }
 
     /** A text as nbformat lays it out: a list of lines that keep their newlines. */

@@ -21,10 +21,19 @@ public final class LessonCommand {
      * Makes copies without answers, or runs lessons and writes their outputs into them.
      *
      * @param arguments {@code learners LESSONS FOLDER} or {@code store LESSONS}
-     * @throws IOException if a file cannot be read or written
-     * @throws CellException if a lesson fails
      */
-    public static void main(String[] arguments) throws IOException, CellException {
+    public static void main(String[] arguments) {
+        try {
+            obey(arguments);
+        } catch (IOException | CellException e) {
+            System.err.println(e.getMessage());
+            System.exit(1);
+        }
+        // A thread that a cell started must not keep the process.
+        System.exit(0);
+    }
+
+    private static void obey(String... arguments) throws IOException, CellException {
         if (arguments.length == 3 && arguments[0].equals("learners")) {
             writeLearnersCopies(Path.of(arguments[1]), Path.of(arguments[2]));
         } else if (arguments.length == 2 && arguments[0].equals("store")) {
@@ -32,8 +41,6 @@ public final class LessonCommand {
         } else {
             throw new IllegalArgumentException(USAGE + ", but got: " + String.join(" ", arguments));
         }
-        // A thread that a cell started must not keep the process.
-        System.exit(0);
     }
 
     /**
