@@ -37,7 +37,7 @@ build_kernel() {
 }
 
 newer_source() {
-    find "$here/../pom.xml" "$here/../library" "$here/pom.xml" "$here/src" \
+    find "$here/../pom.xml" "$here/../library" "$here/../reference-checks" "$here/pom.xml" "$here/src" \
         -name target -prune -o -type f -newer "$1" -print 2>/dev/null | head -n 1 || true
 }
 
