@@ -12,4 +12,4 @@ done
 
 echo "Building ..."
 mvn -q -B -DskipTests package -pl notebooks -am
-java -cp "notebooks/target/classes:notebooks/target/lib/*" org.draftingmaths.lessons.Pattern notebooks/target/pattern
+java -cp "notebooks/target/jupyter/kernels/java/lib/*" org.draftingmaths.lessons.Pattern notebooks/target/pattern

@@ -1,22 +1,32 @@
 package org.draftingmaths.lessons;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.dart.Darts;
 import org.draftingmaths.exchange.Figure;
 import org.draftingmaths.exchange.Svg;
 import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.measure.Ease;
+import org.draftingmaths.measure.Measure;
+import org.draftingmaths.measure.Measurements;
+import org.draftingmaths.measure.ProportionRules;
+import org.draftingmaths.measure.Wearer;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Spot;
-import org.draftingmaths.reference.PublishedBodice;
 import org.draftingmaths.seam.Walk;
+import org.draftingmaths.tables.ChartOptions;
+import org.draftingmaths.tables.SizeChart;
+import org.draftingmaths.tables.SizeCharts;
+import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 
 /** The main job from end to end: measurements, block, dart moved, seams walked, a planted fault found, pictures. */
@@ -38,29 +48,41 @@ public final class Pattern {
     }
 
     static void run(Path folder, PrintStream out) throws IOException {
-        Piece front = PublishedBodice.BUST_88.front();
-        Piece back = PublishedBodice.BUST_88.back();
-        Reworked moved = Darts.rotate(front, "bust dart", Spot.on("side seam", 135), "side dart");
+        Measurements body = sizes().size("38").filledBy(ProportionRules.TORSO);
+        Draft block = TorsoBlock.bodice(body, Ease.CLOSE_FITTING).draft();
+        Piece front = block.piece("front");
+        Reworked moved = Darts.rotate(front, "bust dart", Spot.on("side seam", 120), "side dart");
+        Draft bodice = block.with(moved.piece());
 
-        out.println("A bodice for bust 88 cm, its bust dart moved to the side seam.");
+        out.println(
+                "A close-fitting bodice in size 38, drafted from a size chart, its bust dart moved to the side seam.");
         moved.ledger().sentences(Steps.DEFAULT).forEach(sentence -> out.println("  " + sentence));
 
         out.println();
-        check(PublishedBodice.draft(moved.piece(), back), out);
+        check(bodice, out);
 
         out.println();
-        out.println("The same with a fault planted: the back's side seam is 4 mm too long.");
-        check(PublishedBodice.draft(moved.piece(), PublishedBodice.BUST_88.back(4)), out);
+        out.println("The same with a fault planted: the back is drafted with its armhole depth read 4 mm too short.");
+        Measurements misread = body.with(
+                Measure.ARMHOLE_DEPTH, body.length(Measure.ARMHOLE_DEPTH).minus(Length.mm(4)));
+        check(bodice.with(TorsoBlock.bodice(misread, Ease.CLOSE_FITTING).draft().piece("back")), out);
 
         Files.createDirectories(folder);
         write(folder.resolve("front.svg"), Figure.of("Front", front));
         write(
                 folder.resolve("front-side-dart.svg"),
                 Figure.over("Front, bust dart moved to the side seam", moved.piece(), front));
-        write(folder.resolve("back.svg"), Figure.of("Back", back));
+        write(folder.resolve("back.svg"), Figure.of("Back", block.piece("back")));
         out.println();
         out.println("Pictures at full size: " + folder);
         out.println("Sew a toile in cheap cloth before cutting good cloth; keep blades and pins away from children.");
+    }
+
+    private static SizeChart sizes() throws IOException {
+        try (InputStream in = Pattern.class.getResourceAsStream("sizes.csv")) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return SizeCharts.parse("sizes.csv", text, ChartOptions.DEFAULT.withWearer(Wearer.ADULT));
+        }
     }
 
     private static void check(Draft draft, PrintStream out) {

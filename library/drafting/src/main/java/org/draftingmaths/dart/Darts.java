@@ -90,6 +90,56 @@ public final class Darts {
         return new Reworked(moved, Ledger.of(told).then(cut.ledger()).then(opened.ledger()));
     }
 
+    /**
+     * Moves a share of a dart: the angle is divided, {@code share} of it opens at the new place. A share of the width would be
+     * another thing, and wrong.
+     *
+     * @param piece the piece
+     * @param dart the name of the dart
+     * @param to where the new dart is to open
+     * @param name the name of the new dart
+     * @param share the share of the dart's angle: more than 0, at most 1
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when the share is not a share
+     * @throws DraftingException as {@link #rotate}
+     */
+    public static Reworked rotateShare(Piece piece, String dart, Spot to, String name, double share) {
+        if (!(share > 0 && share <= 1)) {
+            throw new IllegalArgumentException("A share of a dart is more than 0 and at most 1: " + share + ".");
+        }
+        requireNotDoublePointed(piece, dart, "Rotate '" + dart + "' to " + to.words());
+        return rotateBy(piece, dart, to, name, share * Measured.angle(piece, dart));
+    }
+
+    /**
+     * Moves as much of a dart as gives the new dart a wanted intake: with {@code R} the length of the slash and {@code w} the
+     * intake, the angle {@code 2 asin(w / 2R)}.
+     *
+     * @param piece the piece
+     * @param dart the name of the dart
+     * @param to where the new dart is to open
+     * @param name the name of the new dart
+     * @param intake the width of the new dart's mouth, in mm
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when the intake is not more than 0
+     * @throws DraftingException when that is more than the dart has, with the widest that is possible; or as {@link #rotate}
+     */
+    public static Reworked rotateToIntake(Piece piece, String dart, Spot to, String name, double intake) {
+        if (!(intake > 0 && Double.isFinite(intake))) {
+            throw new IllegalArgumentException("An intake is more than 0 mm: " + intake + " mm.");
+        }
+        String asked = "Rotate '" + dart + "' to " + to.words();
+        requireNotDoublePointed(piece, dart, asked);
+        Piece cut = Panels.cut(piece, Slash.straight(name, to, Spot.tip(dart))).piece();
+        double leg = Measured.leg(cut, name, Leg.BEFORE).length();
+        double widest = 2 * leg * Math.sin(Measured.angle(piece, dart) / 2);
+        if (intake > widest) {
+            throw new DraftingException(
+                    asked, "the dart has not so much intake there", new Reach(Quantity.LENGTH, intake, 0, widest));
+        }
+        return rotateBy(piece, dart, to, name, 2 * Math.asin(intake / 2 / leg));
+    }
+
     private static void requireNotDoublePointed(Piece piece, String dart, String asked) {
         if (piece.insideDarts().stream().anyMatch(each -> each.name().equals(dart))) {
             throw new DraftingException(

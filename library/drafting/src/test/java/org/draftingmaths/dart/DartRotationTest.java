@@ -20,6 +20,8 @@ import org.junit.jupiter.api.Test;
 
 class DartRotationTest {
 
+    private static final double APEX_LEVEL = Math.sqrt(170 * 170 - 19 * 19);
+
     /** A waist dart whose two legs are both 151.3275 mm long. */
     private static Drawing front() {
         return Drawing.of("front")
@@ -76,5 +78,57 @@ class DartRotationTest {
                 .isInstanceOf(DraftingException.class)
                 .hasMessage("Rotate 'waist dart' to 'side seam' at 60.0 mm: the dart has no such angle (asked 20.0°, "
                         + "possible 0.0° to 15.2°).");
+    }
+
+    /**
+     * Plain geometry: a dart of 38 mm on a leg of 170 mm has 12.83 degrees; on 250 mm it is 55.9 mm wide and on 145 mm
+     * 32.4 mm. Half of it on 250 mm is 28.0 mm.
+     */
+    @Test
+    void theWidthGrowsWithTheLeg() {
+        Piece piece = fan();
+        assertThat(Math.toDegrees(Measured.angle(piece, "dart"))).isCloseTo(12.83, within(0.005));
+        Piece shoulder =
+                Darts.rotate(piece, "dart", Spot.on("right", APEX_LEVEL), "new").piece();
+        assertThat(Measured.intake(shoulder, "new")).isCloseTo(55.88, within(0.005));
+        Piece half = Darts.rotateShare(piece, "dart", Spot.on("right", APEX_LEVEL), "new", 0.5)
+                .piece();
+        assertThat(Measured.intake(half, "new")).isCloseTo(27.985, within(0.0005));
+        assertThat(Measured.angle(half, "new")).isCloseTo(Measured.angle(half, "dart"), within(1e-12));
+    }
+
+    @Test
+    void aWantedIntakeIsGivenOrRefused() {
+        Piece piece = fan();
+        Piece part = Darts.rotateToIntake(piece, "dart", Spot.on("right", APEX_LEVEL), "new", 30)
+                .piece();
+        assertThat(Measured.intake(part, "new")).isCloseTo(30, within(1e-9));
+        assertThatThrownBy(() -> Darts.rotateToIntake(piece, "dart", Spot.on("right", APEX_LEVEL), "new", 60))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage(
+                        "Rotate 'dart' to 'right' at 168.9 mm: the dart has not so much intake there (asked 2 3/8 in"
+                                + " (6.0 cm), possible 0 in (0.0 cm) to 2 1/4 in (5.6 cm)).");
+        assertThatThrownBy(() -> Darts.rotateShare(piece, "dart", Spot.on("right", APEX_LEVEL), "new", 1.5))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("A share of a dart is more than 0 and at most 1: 1.5.");
+    }
+
+    /** The apex lies 170 mm from the mouth of a 38 mm dart and 250 mm from the right edge's middle. */
+    private static Piece fan() {
+        double depth = Math.sqrt(170 * 170 - 19 * 19);
+        return Drawing.of("fan")
+                .from(-200, 0)
+                .edge("bottom", Role.SEAM)
+                .line(-19, 0)
+                .dart("dart", 0, depth, 19, 0, 0, Leg.BEFORE)
+                .line(250, 0)
+                .edge("right", Role.SEAM)
+                .line(250, depth - 100)
+                .line(250, depth + 100)
+                .edge("top", Role.SEAM)
+                .line(-200, depth + 100)
+                .edge("centre", Role.FOLD)
+                .line(-200, 0)
+                .piece();
     }
 }
