@@ -91,4 +91,19 @@ public final class Measured {
     public static Motion widen(Piece piece, String opening, Vector2D about, double angle) {
         return Motion.turn(about, wayRound(piece, opening) * angle);
     }
+
+    /**
+     * The motion of the after side as seen from the before side that parts an opening by an equal gap: a shift square to its
+     * chord.
+     *
+     * @param piece the piece
+     * @param opening the name of the opening
+     * @param gap by how much to part it, in mm
+     * @return the relative motion
+     */
+    public static Motion apart(Piece piece, String opening, double gap) {
+        Vector2D inwards = inwards(leg(piece, opening, Leg.BEFORE)).normalize();
+        Vector2D right = Vector2D.of(inwards.getY(), -inwards.getX());
+        return Motion.shift(right.multiply(wayRound(piece, opening) * gap));
+    }
 }
