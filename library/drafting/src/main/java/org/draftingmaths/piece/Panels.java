@@ -250,6 +250,8 @@ public final class Panels {
             return TakeOut.putBack(piece, taken);
         } else if (step instanceof Step.Mirrored mirrored) {
             return mirrored(piece, mirrored.by());
+        } else if (step instanceof Step.Redrawn redrawn) {
+            return Redraw.undo(piece, redrawn);
         }
         return piece.withGrain(((Step.GrainRedrawn) step).before());
     }

@@ -147,4 +147,25 @@ public sealed interface Step extends Entry {
             return "Draw the grain line again on the part that stayed, in the same direction.";
         }
     }
+
+    /**
+     * Edges redrawn.
+     *
+     * @param edges the edges before
+     * @param notches the notches before
+     * @param redrawn the names of those that were redrawn
+     */
+    record Redrawn(List<Edge> edges, List<Notch> notches, List<String> redrawn) implements Step {
+        /** Copies the lists. */
+        public Redrawn {
+            edges = List.copyOf(edges);
+            notches = List.copyOf(notches);
+            redrawn = List.copyOf(redrawn);
+        }
+
+        @Override
+        public String sentence(Steps steps) {
+            return redrawn.stream().map(name -> "'" + name + "'").collect(Collectors.joining(" and ", "Redraw ", "."));
+        }
+    }
 }

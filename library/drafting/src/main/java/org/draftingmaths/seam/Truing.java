@@ -1,0 +1,212 @@
+package org.draftingmaths.seam;
+
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.ledger.Reach;
+import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Paper;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Redraw;
+import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Seam;
+
+/**
+ * Truing: a seam brought to the length of its mate, lines blended over a joined seam, lines squared at a centre line. Each is a
+ * redraw, small, separate and reported; walk the seams again after it.
+ */
+public final class Truing {
+
+    /** Which end of an edge is moved, by the edge's own direction. */
+    public enum End {
+        /** The end at which the edge starts. */
+        START,
+        /** The end at which it stops. */
+        STOP
+    }
+
+    private Truing() {}
+
+    /**
+     * Brings one edge of a seam to the sewn length of its mate by moving one of its ends along its own line, the least move
+     * there is: {@code move = mate's sewn length - own sewn length}. A longer edge goes on straight, a shorter one is cut
+     * back; the neighbour at that corner is carried to the new corner with its last handle.
+     *
+     * <pre>{@code
+     * Reworked trued = Truing.moveEnd(draft, seam, seam.second(), Truing.End.START, 6);
+     * Draft mended = draft.with(trued.piece());
+     * }</pre>
+     *
+     * @param draft the draft
+     * @param seam one of its seams
+     * @param mate the side of it that is to change
+     * @param end the end that may move
+     * @param limit the longest move in mm that is still truing; more is a drafting fault
+     * @return the changed piece and what was done
+     * @throws IllegalArgumentException when the mate is not of the seam
+     * @throws DraftingException when more than the limit would have to be moved, or an opening breaks an edge to be redrawn
+     */
+    public static Reworked moveEnd(Draft draft, Seam seam, Seam.Mate mate, End end, double limit) {
+        double move = missing(draft, seam, mate);
+        String asked = "True '" + mate.edge() + "' of '" + mate.piece() + "' to its mate";
+        if (Math.abs(move) > limit) {
+            throw new DraftingException(
+                    asked,
+                    "more than truing would be needed; look for the fault in the draft",
+                    new Reach(Quantity.LENGTH, Math.abs(move), 0, limit));
+        }
+        Piece piece = draft.piece(mate.piece());
+        CurvePath line = Paper.edge(piece, mate.edge());
+        CurvePath changed = end == End.STOP
+                ? Ends.lengthened(line, move)
+                : Ends.lengthened(line.reversed(), move).reversed();
+        Vector2D corner = end == End.STOP ? line.end() : line.start();
+        Vector2D moved = end == End.STOP ? changed.end() : changed.start();
+        String neighbour = neighbourAt(piece, mate.edge(), corner);
+        return Redraw.edges(
+                piece, Map.of(mate.edge(), changed, neighbour, carried(Paper.edge(piece, neighbour), corner, moved)));
+    }
+
+    /** By how much the sewn length of a side falls short of its mate's. */
+    private static double missing(Draft draft, Seam seam, Seam.Mate mate) {
+        double difference = Walk.of(draft, seam).difference();
+        if (mate.equals(seam.first())) {
+            return -difference;
+        }
+        if (mate.equals(seam.second())) {
+            return difference;
+        }
+        throw new IllegalArgumentException(
+                "'" + mate.edge() + "' of '" + mate.piece() + "' is not a side of seam '" + seam.name() + "'.");
+    }
+
+    private static String neighbourAt(Piece piece, String edge, Vector2D corner) {
+        return piece.edges().stream()
+                .map(each -> each.name())
+                .filter(name -> !name.equals(edge))
+                .filter(name -> touches(Paper.edge(piece, name), corner))
+                .findFirst()
+                .orElseThrow(() -> new DraftingException(
+                        "Move an end of '" + edge + "'", "an opening lies at that corner; close it first"));
+    }
+
+    private static boolean touches(CurvePath line, Vector2D corner) {
+        return line.start().distance(corner) <= CurvePath.JOINT || line.end().distance(corner) <= CurvePath.JOINT;
+    }
+
+    private static CurvePath carried(CurvePath line, Vector2D corner, Vector2D to) {
+        return line.end().distance(corner) <= CurvePath.JOINT
+                ? Ends.carried(line, to)
+                : Ends.carried(line.reversed(), to).reversed();
+    }
+
+    /**
+     * Two pieces after a blend.
+     *
+     * @param first the first piece and what was done to it
+     * @param second the second piece and what was done to it
+     * @param turn the angle in radians by which the joined line turned at the seam before
+     */
+    public record Blended(Reworked first, Reworked second, double turn) {}
+
+    /**
+     * Blends a line over a joined seam: the two edges that meet at one end of it run on without a corner. Laid seam to seam, the
+     * line turns there by some angle; either side's end is turned by half of it. The corner points stay, so the seam keeps its
+     * length; the two edges change and are reported.
+     *
+     * @param draft the draft
+     * @param seam the seam that is joined
+     * @param end at which end of the seam the line crosses, by the direction of sewing
+     * @param first the edge of the seam's first piece that meets it there
+     * @param second the edge of the seam's second piece that meets it there
+     * @return both pieces
+     * @throws IllegalArgumentException when an edge does not meet the seam there
+     * @throws DraftingException when an opening breaks an edge to be redrawn
+     */
+    public static Blended blend(Draft draft, Seam seam, End end, String first, String second) {
+        Piece one = draft.piece(seam.first().piece());
+        Piece other = draft.piece(seam.second().piece());
+        Joint a = Joint.of(one, seam.first(), end, first);
+        Joint b = Joint.of(other, seam.second(), end, second);
+        double turn = Math.PI - (a.inside() + b.inside());
+        return new Blended(a.turnedBy(turn / 2), b.turnedBy(turn / 2), turn);
+    }
+
+    /**
+     * Squares a line at a centre line or fold: its end is turned until it meets the centre line at a right angle. The corner
+     * stays; the edge's length changes and is reported.
+     *
+     * @param piece the piece
+     * @param edge the edge to be squared
+     * @param centre the straight edge it is squared to
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when the two do not meet
+     * @throws DraftingException when an opening breaks the edge
+     */
+    public static Reworked square(Piece piece, String edge, String centre) {
+        Joint joint = Joint.at(piece, edge, centre);
+        return joint.turnedBy(Math.PI / 2 - joint.inside());
+    }
+
+    /**
+     * The corner of a piece where a line meets another.
+     *
+     * @param piece the piece
+     * @param edge the line that may be turned
+     * @param line where it lies, arriving at the corner
+     * @param away the direction in which the other line leaves the corner
+     */
+    private record Joint(Piece piece, String edge, CurvePath line, Vector2D away) {
+
+        static Joint of(Piece piece, Seam.Mate mate, End end, String edge) {
+            CurvePath seam = Paper.edge(piece, mate.edge());
+            CurvePath sewn = mate.forward() ? seam : seam.reversed();
+            CurvePath leaving = end == End.START ? sewn : sewn.reversed();
+            return between(piece, edge, mate.edge(), leaving);
+        }
+
+        static Joint at(Piece piece, String edge, String centre) {
+            CurvePath line = Paper.edge(piece, centre);
+            CurvePath own = Paper.edge(piece, edge);
+            boolean starts = own.start().distance(line.start()) <= CurvePath.JOINT
+                    || own.end().distance(line.start()) <= CurvePath.JOINT;
+            return between(piece, edge, centre, starts ? line : line.reversed());
+        }
+
+        private static Joint between(Piece piece, String edge, String other, CurvePath leaving) {
+            CurvePath own = Paper.edge(piece, edge);
+            if (own.end().distance(leaving.start()) <= CurvePath.JOINT) {
+                return new Joint(piece, edge, own, leaving.startTangent());
+            }
+            if (own.start().distance(leaving.start()) <= CurvePath.JOINT) {
+                return new Joint(piece, edge, own.reversed(), leaving.startTangent());
+            }
+            throw new IllegalArgumentException(
+                    "'" + edge + "' does not meet '" + other + "' at that end of it in '" + piece.name() + "'.");
+        }
+
+        /** The angle between the two lines, on the side where the cloth is. */
+        double inside() {
+            return Math.abs(signed());
+        }
+
+        private double signed() {
+            Vector2D back = line.endTangent().negate();
+            return Math.atan2(away.signedArea(back), away.dot(back));
+        }
+
+        /** The line turned at the corner until the angle is wider by so much. */
+        Reworked turnedBy(double wider) {
+            double way = Math.signum(signed());
+            Vector2D arriving =
+                    AffineTransformMatrix2D.createRotation(way * wider).apply(line.endTangent());
+            CurvePath turned = Ends.turned(line, arriving);
+            boolean forward = Paper.edge(piece, edge).end().distance(line.end()) <= CurvePath.JOINT
+                    && Paper.edge(piece, edge).start().distance(line.start()) <= CurvePath.JOINT;
+            return Redraw.edges(piece, Map.of(edge, forward ? turned : turned.reversed()));
+        }
+    }
+}

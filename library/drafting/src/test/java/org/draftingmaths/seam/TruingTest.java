@@ -1,0 +1,149 @@
+package org.draftingmaths.seam;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.check.Checks;
+import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.ledger.Change;
+import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Drawing;
+import org.draftingmaths.piece.Lengths;
+import org.draftingmaths.piece.Panels;
+import org.draftingmaths.piece.Paper;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Role;
+import org.draftingmaths.piece.Seam;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class TruingTest {
+
+    static Stream<Long> seeds() {
+        return LongStream.range(0, 200).boxed();
+    }
+
+    /** A skirt panel whose side seam is a curve from the hem up and whose hem and waist are curved. */
+    private static Piece panel(String name, double flare, double height, double sag) {
+        return Drawing.of(name)
+                .from(0, 0)
+                .edge("hem", Role.HEM)
+                .curve(70, 0, 140, sag, 200 + flare, 8 + sag)
+                .edge("side seam", Role.SEAM)
+                .curve(205 + flare / 2, 150, 215, height - 150, 180, height)
+                .edge("waist", Role.SEAM)
+                .curve(120, height - 7, 60, height - 10, 0, height - 10)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .notch("side seam", 200)
+                .piece();
+    }
+
+    private static Draft draft(Piece front, Piece back) {
+        return new Draft("skirt", List.of(front, back), List.of(side()));
+    }
+
+    private static Seam side() {
+        return Seam.flat("side", Seam.Mate.of("front", "side seam"), Seam.Mate.of("back", "side seam"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theSeamMatchesAfterMovingItsHemEnd(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Piece front = panel("front", random.nextDouble(0, 60), 600, random.nextDouble(-3, 3));
+        Piece back = panel("back", random.nextDouble(0, 60), 600 + random.nextDouble(-5, 5), 0);
+        Draft draft = draft(front, back);
+        double missing = Lengths.folded(front, "side seam") - Lengths.folded(back, "side seam");
+
+        Reworked trued = Truing.moveEnd(draft, side(), side().second(), Truing.End.START, 30);
+
+        assertThat(Lengths.folded(trued.piece(), "side seam"))
+                .as("seed %d", seed)
+                .isCloseTo(Lengths.folded(front, "side seam"), within(1e-6));
+        Vector2D before = Paper.edge(back, "side seam").start();
+        Vector2D after = Paper.edge(trued.piece(), "side seam").start();
+        assertThat(before.distance(after)).as("the least move").isLessThanOrEqualTo(Math.abs(missing) + 1e-6);
+        assertThat(Paper.edge(trued.piece(), "hem").end().distance(after)).isLessThan(1e-6);
+        assertThat(trued.piece().edge("waist")).isEqualTo(back.edge("waist"));
+        assertThat(trued.ledger().only(Change.class)).hasSize(2);
+        assertThat(trued.piece().notches().get(0).arc() / Lengths.base(trued.piece(), "side seam"))
+                .as("the notch keeps its share of the edge")
+                .isCloseTo(200 / Lengths.base(back, "side seam"), within(1e-9));
+        assertThat(Panels.undo(trued).sameCloth(back, 1e-9)).isTrue();
+    }
+
+    @Test
+    void moreThanTruingIsRefused() {
+        Draft draft = draft(panel("front", 0, 600, 0), panel("back", 0, 620, 0));
+        assertThatThrownBy(() -> Truing.moveEnd(draft, side(), side().second(), Truing.End.START, 6))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageStartingWith(
+                        "True 'side seam' of 'back' to its mate: more than truing would be needed; look for"
+                                + " the fault in the draft (asked 3/4 in (2.0 cm), possible 0 in (0.0 cm) to 1/4 in (0.6 cm)).");
+    }
+
+    /** Front and back laid side seam to side seam: the hem runs on without a corner, each side turned by half. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theHemRunsOnOverTheSide(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Piece front = panel("front", random.nextDouble(0, 40), 600, random.nextDouble(-4, 4));
+        Piece back = panel("back", random.nextDouble(0, 40), 600, random.nextDouble(-4, 4));
+        double before = corner(front) + corner(back);
+
+        Truing.Blended blended = Truing.blend(draft(front, back), side(), Truing.End.START, "hem", "hem");
+
+        assertThat(blended.turn()).isCloseTo(Math.PI - before, within(1e-12));
+        assertThat(corner(blended.first().piece()) + corner(blended.second().piece()))
+                .isCloseTo(Math.PI, within(1e-9));
+        assertThat(corner(blended.first().piece()) - corner(front)).isCloseTo(blended.turn() / 2, within(1e-9));
+        assertThat(blended.first().piece().edge("side seam")).isEqualTo(front.edge("side seam"));
+        assertThat(Panels.undo(blended.second()).sameCloth(back, 1e-9)).isTrue();
+    }
+
+    /** The angle inside the piece between hem and side seam. */
+    private static double corner(Piece piece) {
+        Vector2D in = Paper.edge(piece, "hem").endTangent().negate();
+        Vector2D out = Paper.edge(piece, "side seam").startTangent();
+        return Math.acos(in.dot(out));
+    }
+
+    @Test
+    void aLineIsSquaredAtTheCentre() {
+        Piece slanted = Drawing.of("front")
+                .from(0, 0)
+                .edge("hem", Role.HEM)
+                .curve(70, -15, 140, 0, 200, 10)
+                .edge("side seam", Role.SEAM)
+                .line(200, 600)
+                .edge("waist", Role.SEAM)
+                .line(0, 600)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        Reworked squared = Truing.square(slanted, "hem", "centre");
+        CurvePath hem = Paper.edge(squared.piece(), "hem");
+        assertThat(hem.startTangent().distance(Vector2D.of(1, 0))).isLessThan(1e-9);
+        assertThat(hem.start()).isEqualTo(Paper.edge(slanted, "hem").start());
+        assertThat(squared.ledger().only(Change.class)).hasSize(1);
+        assertThat(Checks.piece(squared.piece(), 0.5)).isEmpty();
+        assertThat(Panels.undo(squared).sameCloth(slanted, 1e-9)).isTrue();
+    }
+
+    @Test
+    void edgesThatDoNotMeetAreRefused() {
+        assertThatThrownBy(() -> Truing.square(panel("front", 0, 600, 0), "side seam", "centre"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("'side seam' does not meet 'centre' at that end of it in 'front'.");
+    }
+}
