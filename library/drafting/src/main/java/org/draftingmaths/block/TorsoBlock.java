@@ -109,7 +109,8 @@ public final class TorsoBlock {
     private static Piece torsoFront(FrontPoints p) {
         Torso torso = p.torso();
         Drawing drawing = upper(hem(Drawing.of("front"), torso, torso.frontExtra()), p);
-        drawing = drawing.level("hip line", 0, -torso.hipDepth(), 2000, -torso.hipDepth())
+        drawing = drawing.level("waist line", 0, 0, 2000, 0)
+                .level("hip line", 0, -torso.hipDepth(), 2000, -torso.hipDepth())
                 .grain(30, -torso.hipDepth() / 2, 30, torso.bustLevel());
         if (torso.hasWaistDart()) {
             double reach = torso.hipDepth() / 2;
@@ -128,7 +129,8 @@ public final class TorsoBlock {
     private static Piece torsoBack(BackPoints p) {
         Torso torso = p.torso();
         Drawing drawing = upper(hem(Drawing.of("back"), torso, -torso.frontExtra()), p);
-        drawing = drawing.level("hip line", 0, -torso.hipDepth(), 2000, -torso.hipDepth())
+        drawing = drawing.level("waist line", 0, 0, 2000, 0)
+                .level("hip line", 0, -torso.hipDepth(), 2000, -torso.hipDepth())
                 .grain(30, -torso.hipDepth() / 2, 30, torso.bustLevel());
         if (torso.hasWaistDart()) {
             double reach = torso.hipDepth() * 2 / 3;
@@ -211,8 +213,7 @@ public final class TorsoBlock {
                 .along(p.neckline())
                 .edge("centre front", Role.FOLD)
                 .line(start.getX(), start.getY())
-                .level("bust line", 0, p.torso().bustLevel(), 2000, p.torso().bustLevel())
-                .level("waist line", 0, 0, 2000, 0);
+                .level("bust line", 0, p.torso().bustLevel(), 2000, p.torso().bustLevel());
     }
 
     /** From the underarm over armhole, shoulder and neck down the centre back. */
@@ -230,7 +231,6 @@ public final class TorsoBlock {
                 .along(p.neckline())
                 .edge("centre back", Role.FOLD)
                 .line(start.getX(), start.getY())
-                .level("bust line", 0, p.torso().bustLevel(), 2000, p.torso().bustLevel())
-                .level("waist line", 0, 0, 2000, 0);
+                .level("bust line", 0, p.torso().bustLevel(), 2000, p.torso().bustLevel());
     }
 }

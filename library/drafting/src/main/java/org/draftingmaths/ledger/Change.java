@@ -26,9 +26,12 @@ public record Change(String what, Quantity quantity, double before, double after
 
     @Override
     public String sentence(Steps steps) {
-        return conserved()
-                ? "The " + what + " stays " + quantity.print(after, steps) + "."
-                : "The " + what + " goes from " + quantity.print(before, steps) + " to " + quantity.print(after, steps)
-                        + ".";
+        String then = quantity.print(before, steps);
+        String now = quantity.print(after, steps);
+        if (conserved()) {
+            return "The " + what + " stays " + now + ".";
+        }
+        String fine = then.equals(now) ? ", a change of " + quantity.printFinely(after - before) : "";
+        return "The " + what + " goes from " + then + " to " + now + fine + ".";
     }
 }

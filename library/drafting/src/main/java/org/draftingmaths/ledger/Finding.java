@@ -1,6 +1,5 @@
 package org.draftingmaths.ledger;
 
-import java.util.Locale;
 import org.draftingmaths.unit.Steps;
 
 /**
@@ -61,17 +60,7 @@ public record Finding(Kind kind, String where, Quantity quantity, double measure
      */
     public String sentence(Steps steps) {
         return where + ": " + kind.words() + "; measured " + quantity.print(measured, steps) + ", expected "
-                + quantity.print(expected, steps) + ", off by " + exactly(excess()) + ", tolerance "
-                + exactly(tolerance) + ".";
-    }
-
-    /** Differences are small: eighths would hide them. */
-    private String exactly(double value) {
-        return switch (quantity) {
-            case LENGTH -> String.format(Locale.ROOT, "%.2f mm", value);
-            case AREA -> String.format(Locale.ROOT, "%.2f sq mm", value);
-            case ANGLE -> String.format(Locale.ROOT, "%.2f°", Math.toDegrees(value));
-            case COUNT -> String.format(Locale.ROOT, "%.0f", value);
-        };
+                + quantity.print(expected, steps) + ", off by " + quantity.printFinely(excess()) + ", tolerance "
+                + quantity.printFinely(tolerance) + ".";
     }
 }

@@ -1,6 +1,7 @@
 package org.draftingmaths.ledger;
 
 import java.util.Locale;
+import org.draftingmaths.unit.Angles;
 import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 
@@ -28,7 +29,22 @@ public enum Quantity {
         return switch (this) {
             case LENGTH -> steps.both(Length.mm(value));
             case AREA -> String.format(Locale.ROOT, "%.1f sq in (%.1f sq cm)", value / SQUARE_INCH, value / 100);
-            case ANGLE -> String.format(Locale.ROOT, "%.1f°", Math.toDegrees(value));
+            case ANGLE -> Angles.degrees(value);
+            case COUNT -> String.format(Locale.ROOT, "%.0f", value);
+        };
+    }
+
+    /**
+     * A small figure, such as a difference, which the steps of a tape would hide.
+     *
+     * @param value the figure in the library's own unit
+     * @return for example {@code 0.42 mm}
+     */
+    public String printFinely(double value) {
+        return switch (this) {
+            case LENGTH -> String.format(Locale.ROOT, "%.2f mm", value);
+            case AREA -> String.format(Locale.ROOT, "%.2f sq mm", value);
+            case ANGLE -> Angles.degrees(value, 2);
             case COUNT -> String.format(Locale.ROOT, "%.0f", value);
         };
     }

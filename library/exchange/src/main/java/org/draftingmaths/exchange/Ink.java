@@ -24,6 +24,8 @@ final class Ink {
             .grain{fill:none;stroke:#2b2440;stroke-width:.35}
             .notch{fill:none;stroke:#2b2440;stroke-width:.6}
             .ghost{fill:none;stroke:#b9b2a6;stroke-width:.4;stroke-dasharray:2 1.5}
+            .construction{fill:none;stroke:#5a5fa8;stroke-width:.3}
+            .constructionname{fill:#5a5fa8}
             .rule{fill:none;stroke:#2b2440;stroke-width:.3}
             text{font-family:sans-serif;fill:#2b2440;font-size:3.6px}
             .caption{font-size:5px}

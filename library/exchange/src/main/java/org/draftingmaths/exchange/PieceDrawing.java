@@ -2,6 +2,7 @@ package org.draftingmaths.exchange;
 
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.block.Construction;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
@@ -44,6 +45,7 @@ final class PieceDrawing {
         drawing.edges();
         drawing.notches();
         figure.piece().grain().ifPresent(drawing::grain);
+        figure.construction().forEach(drawing::construction);
         return drawing.svg.toString();
     }
 
@@ -202,6 +204,14 @@ final class PieceDrawing {
         Vector2D root = tip.add(back.multiply(ARROW));
         return "M" + PathData.point(root.add(side)) + "L" + PathData.point(tip) + "L"
                 + PathData.point(root.subtract(side));
+    }
+
+    private void construction(Construction line) {
+        path("construction", PathData.open(line.line()));
+        double at = line.line().length() * 0.25;
+        Vector2D way = upright(line.line().tangentAt(at));
+        Vector2D above = Vector2D.of(-way.getY(), way.getX());
+        text("middle constructionname", line.line().pointAt(at).add(above.multiply(1.2)), way, line.name());
     }
 
     private void cross(Vector2D at) {
