@@ -32,7 +32,12 @@ final class SeamTable {
                 interval.number() + " of " + walk.intervals().size(),
                 Steps.DEFAULT.both(Length.mm(interval.first())),
                 Steps.DEFAULT.both(Length.mm(interval.second())),
-                String.format(Locale.ROOT, "%.2f mm", Math.abs(difference) < 0.005 ? 0.0 : difference),
+                String.format(Locale.ROOT, "%.2f mm", unsigned(difference)),
                 Math.abs(difference) <= tolerance ? "matches" : "DOES NOT MATCH");
+    }
+
+    /** Nothing is printed as nothing, and never as minus nothing. */
+    static double unsigned(double difference) {
+        return Math.abs(difference) < 0.005 ? 0.0 : difference;
     }
 }

@@ -29,14 +29,16 @@ final class PieceDrawing {
     private static final double ARROW = 5;
 
     private final Piece piece;
+    private final Pen pen;
     private final StringBuilder svg = new StringBuilder();
 
-    private PieceDrawing(Piece piece) {
+    private PieceDrawing(Piece piece, Pen pen) {
         this.piece = piece;
+        this.pen = pen;
     }
 
-    static String of(Figure figure) {
-        PieceDrawing drawing = new PieceDrawing(figure.piece());
+    static String of(Figure figure, Pen pen) {
+        PieceDrawing drawing = new PieceDrawing(figure.piece(), pen);
         drawing.cloth();
         figure.ghost().ifPresent(ghost -> drawing.path("ghost", PathData.closed(Paper.outline(ghost))));
         drawing.levels();
@@ -81,8 +83,8 @@ final class PieceDrawing {
         Vector2D way = path.tangentAt(middle);
         Vector2D inside = Vector2D.of(-way.getY(), way.getX());
         boolean backwards = !upright(way).equals(way);
-        double bulge = bulge(path, middle, inside, Ink.textWidth(words, Ink.LABEL) / 2);
-        double distance = LABEL_INSIDE + bulge + (backwards ? 0.75 * Ink.LABEL : 0);
+        double bulge = bulge(path, middle, inside, Pen.textWidth(words, pen.label()) / 2);
+        double distance = pen.mm(LABEL_INSIDE) + bulge + (backwards ? 0.75 * pen.label() : 0);
         text("middle", path.pointAt(middle).add(inside.multiply(distance)), upright(way), words);
     }
 
@@ -128,7 +130,7 @@ final class PieceDrawing {
                 path("bisector", PathData.open(CurvePath.polyline(one, other)));
                 Vector2D way = upright(one.directionTo(other));
                 Vector2D aside = Vector2D.of(-way.getY(), way.getX());
-                double off = piece.insideDart(laid.dart()).intake() / 2 + 2;
+                double off = piece.insideDart(laid.dart()).intake() / 2 + pen.mm(2);
                 text("middle dartname", one.lerp(other, 0.5).add(aside.multiply(off)), way, laid.dart());
             }
         }
@@ -141,15 +143,15 @@ final class PieceDrawing {
         Vector2D apex = Measured.tip(piece, dart);
         path("leg", "M" + PathData.point(before) + "L" + PathData.point(tip) + "L" + PathData.point(after));
         path("bisector", PathData.open(CurvePath.polyline(DartEnd.foldEnd(piece, dart), tip)));
-        dot(tip, 0.9);
+        dot(tip, pen.mm(0.9));
         if (apex.distance(tip) > 0.1) {
             cross(apex);
         }
         Vector2D way = tip.directionTo(before.lerp(after, 0.5));
         Vector2D upright = upright(way);
         Vector2D aside = Vector2D.of(-upright.getY(), upright.getX());
-        Vector2D at =
-                tip.lerp(before.lerp(after, 0.5), 0.5).add(aside.multiply(Measured.intake(piece, dart) / 4 + 2.5));
+        Vector2D at = tip.lerp(before.lerp(after, 0.5), 0.5)
+                .add(aside.multiply(Measured.intake(piece, dart) / 4 + pen.mm(2.5)));
         text("middle dartname", at, upright, dart);
     }
 
@@ -166,7 +168,7 @@ final class PieceDrawing {
                     Vector2D way = placed.tangentAt(at);
                     Vector2D upright = upright(way);
                     Vector2D above = Vector2D.of(-upright.getY(), upright.getX());
-                    text("middle levelname", placed.pointAt(at).add(above.multiply(1.2)), upright, line.name());
+                    text("middle levelname", placed.pointAt(at).add(above.multiply(pen.mm(1.2))), upright, line.name());
                 }));
     }
 
@@ -184,24 +186,24 @@ final class PieceDrawing {
             path(
                     "notch",
                     PathData.open(CurvePath.polyline(
-                            drawn.point(), drawn.point().add(drawn.inwards().multiply(NOTCH)))));
+                            drawn.point(), drawn.point().add(drawn.inwards().multiply(pen.mm(NOTCH))))));
         }
     }
 
     private void grain(Grain grain) {
         Vector2D way = grain.direction();
-        Vector2D side = Vector2D.of(-way.getY(), way.getX()).multiply(ARROW * 0.35);
+        Vector2D side = Vector2D.of(-way.getY(), way.getX()).multiply(pen.mm(ARROW) * 0.35);
         String shaft = "M" + PathData.point(grain.from()) + "L" + PathData.point(grain.to());
         String heads = head(grain.to(), way.negate(), side) + head(grain.from(), way, side);
         path("grain", shaft + heads);
         Vector2D upright = upright(way);
         Vector2D aside = Vector2D.of(-upright.getY(), upright.getX());
-        Vector2D at = grain.from().lerp(grain.to(), 0.5).add(aside.multiply(1.5));
+        Vector2D at = grain.from().lerp(grain.to(), 0.5).add(aside.multiply(pen.mm(1.5)));
         text("middle", at, upright, "grain of '" + piece.name() + "'");
     }
 
-    private static String head(Vector2D tip, Vector2D back, Vector2D side) {
-        Vector2D root = tip.add(back.multiply(ARROW));
+    private String head(Vector2D tip, Vector2D back, Vector2D side) {
+        Vector2D root = tip.add(back.multiply(pen.mm(ARROW)));
         return "M" + PathData.point(root.add(side)) + "L" + PathData.point(tip) + "L"
                 + PathData.point(root.subtract(side));
     }
@@ -211,7 +213,7 @@ final class PieceDrawing {
         double at = line.line().length() * 0.25;
         Vector2D way = upright(line.line().tangentAt(at));
         Vector2D above = Vector2D.of(-way.getY(), way.getX());
-        text("middle constructionname", line.line().pointAt(at).add(above.multiply(1.2)), way, line.name());
+        text("middle constructionname", line.line().pointAt(at).add(above.multiply(pen.mm(1.2))), way, line.name());
     }
 
     private void cross(Vector2D at) {
@@ -254,7 +256,7 @@ final class PieceDrawing {
                 .append(' ')
                 .append(y)
                 .append(")\">")
-                .append(Ink.escaped(words))
+                .append(Pen.escaped(words))
                 .append("</text>\n");
     }
 }

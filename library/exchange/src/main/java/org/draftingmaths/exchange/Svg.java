@@ -18,6 +18,12 @@ public final class Svg {
     private static final double CAPTION = 12;
     private static final double FOOT = 22;
 
+    /** The width that a piece gets on a screen, in pixels. */
+    private static final double ON_SCREEN = 400;
+
+    /** The height of letters on a screen, in pixels. */
+    private static final double LETTERS = 11.5;
+
     private Svg() {}
 
     /**
@@ -37,44 +43,78 @@ public final class Svg {
      * @return the SVG document
      */
     public static String sheet(List<Figure> figures) {
+        StringBuilder body = new StringBuilder();
+        double width = row(figures, Pen.PAPER, body);
+        double height = top(Pen.PAPER) + height(figures);
+        body.append(Rule.at(MARGIN, height + 12));
+        double fullWidth = Math.max(width, Rule.WIDTH + 2 * MARGIN);
+        double fullHeight = height + FOOT;
+        String size =
+                " width=\"" + PathData.number(fullWidth) + "mm\" height=\"" + PathData.number(fullHeight) + "mm\"";
+        return document(size, fullWidth, fullHeight, Pen.PAPER, body);
+    }
+
+    /**
+     * A picture of pieces side by side for a screen: as wide as there is room, lines and letters large enough to be read. It is
+     * not at full size and carries no rule.
+     *
+     * @param figures the pieces, left to right
+     * @return the SVG document
+     */
+    public static String sketch(Figure... figures) {
+        List<Figure> all = List.of(figures);
+        double pixels = ON_SCREEN * all.size();
+        double perPixel = row(all, Pen.PAPER, new StringBuilder()) / pixels;
+        Pen pen = new Pen(perPixel * LETTERS / Pen.PAPER.label());
+        StringBuilder body = new StringBuilder();
+        double width = row(all, pen, body);
+        double height = top(pen) + height(all) + pen.mm(5);
+        String size = " width=\"" + PathData.number(pixels) + "\" style=\"max-width:100%;height:auto\"";
+        return document(size, width, height, pen, body);
+    }
+
+    /** Draws the figures in a row and gives its width. */
+    private static double row(List<Figure> figures, Pen pen, StringBuilder body) {
         if (figures.isEmpty()) {
             throw new IllegalArgumentException("A sheet needs at least one piece.");
         }
-        double height = figures.stream().mapToDouble(Svg::height).max().orElseThrow();
-        StringBuilder body = new StringBuilder();
-        double x = MARGIN;
+        double height = height(figures);
+        double gap = pen.mm(MARGIN);
+        double x = gap;
         for (Figure figure : figures) {
             Bounds2D bounds = bounds(figure);
-            double left = x - bounds.getMin().getX();
-            double down = MARGIN + CAPTION + height + bounds.getMin().getY();
             body.append("<g transform=\"translate(")
-                    .append(PathData.number(left))
+                    .append(PathData.number(x - bounds.getMin().getX()))
                     .append(' ')
-                    .append(PathData.number(down))
+                    .append(PathData.number(top(pen) + height + bounds.getMin().getY()))
                     .append(")\">\n")
-                    .append(PieceDrawing.of(figure))
-                    .append("</g>\n");
-            body.append(caption(figure, x, MARGIN + 5));
-            x += Math.max(width(figure), Ink.textWidth(figure.caption(), Ink.CAPTION)) + MARGIN;
+                    .append(PieceDrawing.of(figure, pen))
+                    .append("</g>\n")
+                    .append(caption(figure, x, pen.mm(MARGIN + 5)));
+            x += Math.max(width(figure), Pen.textWidth(figure.caption(), pen.caption())) + gap;
         }
-        double total = MARGIN + CAPTION + height + FOOT;
-        body.append(Rule.at(MARGIN, MARGIN + CAPTION + height + 10));
-        return document(Math.max(x, Rule.WIDTH + 2 * MARGIN), total, body);
+        return x;
     }
 
-    private static String document(double width, double height, CharSequence body) {
+    private static double top(Pen pen) {
+        return pen.mm(MARGIN + CAPTION);
+    }
+
+    private static double height(List<Figure> figures) {
+        return figures.stream().mapToDouble(Svg::height).max().orElseThrow();
+    }
+
+    private static String document(String size, double width, double height, Pen pen, CharSequence body) {
         String w = PathData.number(width);
         String h = PathData.number(height);
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + w + "mm\" height=\"" + h + "mm\" viewBox=\"0 0 "
-                + w
-                + " " + h + "\">\n" + Ink.STYLE + "<rect class=\"sheet\" width=\"" + w + "\" height=\"" + h + "\"/>\n"
-                + body
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"pattern\"" + size + " viewBox=\"0 0 " + w + " " + h
+                + "\">\n" + pen.style() + "<rect class=\"sheet\" width=\"" + w + "\" height=\"" + h + "\"/>\n" + body
                 + "</svg>\n";
     }
 
     private static String caption(Figure figure, double x, double y) {
         return "<text class=\"caption\" x=\"" + PathData.number(x) + "\" y=\"" + PathData.number(y) + "\">"
-                + Ink.escaped(figure.caption()) + "</text>\n";
+                + Pen.escaped(figure.caption()) + "</text>\n";
     }
 
     private static double width(Figure figure) {

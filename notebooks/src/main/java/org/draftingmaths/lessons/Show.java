@@ -1,0 +1,138 @@
+package org.draftingmaths.lessons;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.draftingmaths.exchange.Figure;
+import org.draftingmaths.exchange.Svg;
+import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Edge;
+import org.draftingmaths.piece.Lengths;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.seam.Walk;
+import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Steps;
+
+/**
+ * What a lesson shows, as markup. A picture is a cell's last expression
+ * {@code render(Show.pieces(...), "image/svg+xml", "text/html")}; everything else is {@code render(Show.ledger(...),
+ * "text/html")}.
+ */
+public final class Show {
+
+    private Show() {}
+
+    /**
+     * Pieces side by side, reduced to the width of the page.
+     *
+     * @param figures the pieces with their captions
+     * @return an SVG document
+     */
+    public static String pieces(Figure... figures) {
+        return Svg.sketch(figures);
+    }
+
+    /**
+     * What was done, sentence by sentence, lengths in both unit systems.
+     *
+     * @param ledger a ledger
+     * @return an ordered list in HTML
+     */
+    public static String ledger(Ledger ledger) {
+        return list("ol", ledger.sentences(Steps.DEFAULT));
+    }
+
+    /**
+     * What a check found.
+     *
+     * @param findings the findings
+     * @return a list in HTML; a plain sentence when there are none
+     */
+    public static String findings(List<Finding> findings) {
+        return findings.isEmpty()
+                ? "<p>Nothing found.</p>"
+                : list(
+                        "ul",
+                        findings.stream()
+                                .map(finding -> finding.sentence(Steps.DEFAULT))
+                                .toList());
+    }
+
+    /**
+     * The seams of a draft, walked by notch interval.
+     *
+     * @param draft the draft
+     * @param tolerance how far in mm the two sides may lie apart
+     * @return a table in HTML
+     */
+    public static String seams(Draft draft, double tolerance) {
+        String rows = Walk.all(draft).stream()
+                .flatMap(walk -> walk.intervals().stream()
+                        .map(interval -> row(
+                                walk.seam().name(),
+                                interval.number() + " of " + walk.intervals().size(),
+                                print(interval.first()),
+                                print(interval.second()),
+                                String.format(Locale.ROOT, "%.2f mm", SeamTable.unsigned(interval.difference())),
+                                Math.abs(interval.difference()) <= tolerance ? "matches" : "does not match")))
+                .collect(Collectors.joining());
+        return table(row("seam", "interval", "first edge", "second edge", "differ", ""), rows);
+    }
+
+    /**
+     * Three of the four lengths of every edge; the fourth, the sewn length, belongs to a seam.
+     *
+     * @param piece the piece
+     * @return a table in HTML
+     */
+    public static String lengths(Piece piece) {
+        String rows = piece.edges().stream()
+                .map(Edge::name)
+                .map(edge -> row(
+                        edge,
+                        print(Lengths.base(piece, edge)),
+                        print(Lengths.drawn(piece, edge)),
+                        print(Lengths.folded(piece, edge))))
+                .collect(Collectors.joining());
+        return table(row("edge", "base", "drawn", "folded"), rows);
+    }
+
+    /**
+     * A table of one's own.
+     *
+     * @param head the names of the columns
+     * @param rows the rows, each as many texts as there are columns
+     * @return a table in HTML
+     */
+    public static String table(List<String> head, List<List<String>> rows) {
+        return table(
+                row(head.toArray(String[]::new)),
+                rows.stream().map(row -> row(row.toArray(String[]::new))).collect(Collectors.joining()));
+    }
+
+    private static String print(double mm) {
+        return Steps.DEFAULT.both(Length.mm(mm));
+    }
+
+    private static String table(String head, String rows) {
+        return "<table><thead>" + head + "</thead><tbody>" + rows + "</tbody></table>";
+    }
+
+    private static String row(String... cells) {
+        return List.of(cells).stream()
+                .map(cell -> "<td>" + escaped(cell) + "</td>")
+                .collect(Collectors.joining("", "<tr>", "</tr>"));
+    }
+
+    private static String list(String kind, List<String> items) {
+        return items.stream()
+                .map(item -> "<li>" + escaped(item) + "</li>")
+                .collect(Collectors.joining("", "<" + kind + ">", "</" + kind + ">"));
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+}
