@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# The main job: builds the library, drafts, prints the seam table and leaves the pictures in notebooks/target/pattern.
+# The main job: builds the library, drafts, prints the seam table, and leaves the pictures and the executed lessons in
+# notebooks/target/pattern. With --serve it opens the lessons in a notebook server afterwards.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
@@ -13,3 +14,8 @@ done
 echo "Building ..."
 mvn -q -B -DskipTests package -pl notebooks -am
 java -cp "notebooks/target/jupyter/kernels/java/lib/*" org.draftingmaths.lessons.Pattern notebooks/target/pattern
+echo
+notebooks/lessons.sh notebooks/target/pattern/lessons
+if [ "${1:-}" = "--serve" ]; then
+  notebooks/lessons.sh --serve
+fi
