@@ -77,7 +77,7 @@ public record Arc(Vector2D centre, double radius, double startAngle, double swee
         double sweep = Math.copySign(4 * Math.atan2(2 * height, chord), sagitta);
         Vector2D middle = start.lerp(end, 0.5);
         Vector2D left = start.directionTo(end).orthogonal();
-        Vector2D centre = middle.add(left.multiply(Math.copySign(radius - height, sagitta)));
+        Vector2D centre = middle.add(left.multiply(Math.signum(sagitta) * (radius - height)));
         Vector2D out = start.subtract(centre);
         return new Arc(centre, radius, Math.atan2(out.getY(), out.getX()), sweep);
     }

@@ -21,7 +21,9 @@ package org.draftingmaths.curve;
  *
  * <p>which is theorem 19.3 there. Since {@code |u| <= A} in the ellipse and {@code |q*(u)| = |q(conj u)|},
  * {@code M = |q0| + |q1| A + |q2| A^2} serves. A point {@code z} lies on the ellipse with
- * {@code 2 A = |z - 1| + |z + 1|}, so {@code A} is found from the zeros without iteration.
+ * {@code 2 A = |z - 1| + |z + 1|}, squared {@code 2 A^2 - 1 = |z|^2 + |z^2 - 1|}, and
+ * {@code rho^2 = s + sqrt(s^2 - 1)} with {@code s = 2 A^2 - 1}: so one root for each zero and one more give the bound
+ * for every n, and the smallest of a few rules that keeps it is taken. The zeros themselves are two roots away.
  *
  * <p><b>Zeros near the interval.</b> Moving a zero {@code z} by {@code d = |Im z|} on to the real axis changes
  * {@code f} by at most {@code d |q2| |u - z'| = d |q2 u + q1 + q2 z|}, {@code z'} the other zero. Where twice the
@@ -34,9 +36,10 @@ package org.draftingmaths.curve;
  *
  * <p><b>Rounding.</b> The zeros found are those of a quadratic whose coefficients differ by a few roundings, so what is
  * proven for it holds for {@code q} within rounding. In the centred form {@code |q0| + |q1| + |q2|} is at most 3/2 of
- * the control polygon, each coefficient is good to 3 roundings of {@code 2^-53} and Horner's scheme adds 4, the root
- * and the sums at most 30 relative ones: together below {@code 2^-47} of the control polygon. Half of every accuracy is
- * kept for that, so accuracies from {@code 2^-46} of the control polygon are met and smaller ones refused.
+ * the control polygon, each coefficient is good to 3 roundings of {@code 2^-53} and evaluation adds 4, each twice over
+ * for the interval's length of 2; the roots and the sums add at most 20 relative ones of the length: together below
+ * {@code 2^-47} of the control polygon. Half of every accuracy is kept for that, so accuracies from {@code 2^-46} of the
+ * control polygon are met and smaller ones refused.
  */
 final class CubicLength {
     private static final double[] NODES_8 = {
@@ -46,26 +49,95 @@ final class CubicLength {
         0.362683783378362, 0.31370664587788727, 0.22238103445337448, 0.10122853629037626
     };
     private static final double[] NODES_16 = {
-        0.09501250983763744, 0.2816035507792589, 0.45801677765722737, 0.6178762444026438,
-        0.755404408355003, 0.8656312023878318, 0.9445750230732326, 0.9894009349916499
+        0.09501250983763744,
+        0.2816035507792589,
+        0.45801677765722737,
+        0.6178762444026438,
+        0.755404408355003,
+        0.8656312023878318,
+        0.9445750230732326,
+        0.9894009349916499
     };
     private static final double[] WEIGHTS_16 = {
-        0.1894506104550685, 0.18260341504492358, 0.16915651939500254, 0.14959598881657674,
-        0.12462897125553388, 0.09515851168249279, 0.062253523938647894, 0.027152459411754096
+        0.1894506104550685,
+        0.18260341504492358,
+        0.16915651939500254,
+        0.14959598881657674,
+        0.12462897125553388,
+        0.09515851168249279,
+        0.062253523938647894,
+        0.027152459411754096
     };
     private static final double[] NODES_24 = {
-        0.06405689286260563, 0.1911188674736163, 0.3150426796961634, 0.4337935076260451,
-        0.5454214713888396, 0.6480936519369755, 0.7401241915785544, 0.820001985973903,
-        0.8864155270044011, 0.9382745520027328, 0.9747285559713095, 0.9951872199970213
+        0.06405689286260563,
+        0.1911188674736163,
+        0.3150426796961634,
+        0.4337935076260451,
+        0.5454214713888396,
+        0.6480936519369755,
+        0.7401241915785544,
+        0.820001985973903,
+        0.8864155270044011,
+        0.9382745520027328,
+        0.9747285559713095,
+        0.9951872199970213
     };
     private static final double[] WEIGHTS_24 = {
-        0.12793819534675216, 0.1258374563468283, 0.12167047292780339, 0.1155056680537256,
-        0.10744427011596563, 0.09761865210411388, 0.08619016153195327, 0.0733464814110803,
-        0.05929858491543678, 0.04427743881741981, 0.028531388628933663, 0.0123412297999872
+        0.12793819534675216,
+        0.1258374563468283,
+        0.12167047292780339,
+        0.1155056680537256,
+        0.10744427011596563,
+        0.09761865210411388,
+        0.08619016153195327,
+        0.0733464814110803,
+        0.05929858491543678,
+        0.04427743881741981,
+        0.028531388628933663,
+        0.0123412297999872
+    };
+    private static final double[] NODES_32 = {
+        0.04830766568773832,
+        0.1444719615827965,
+        0.23928736225213706,
+        0.33186860228212767,
+        0.42135127613063533,
+        0.5068999089322294,
+        0.5877157572407623,
+        0.6630442669302152,
+        0.7321821187402897,
+        0.7944837959679424,
+        0.84936761373257,
+        0.8963211557660521,
+        0.9349060759377397,
+        0.9647622555875064,
+        0.9856115115452684,
+        0.9972638618494816
+    };
+    private static final double[] WEIGHTS_32 = {
+        0.0965400885147278,
+        0.09563872007927486,
+        0.09384439908080457,
+        0.09117387869576389,
+        0.08765209300440381,
+        0.08331192422694675,
+        0.07819389578707031,
+        0.0723457941088485,
+        0.06582222277636185,
+        0.058684093478535544,
+        0.050998059262376175,
+        0.04283589802222668,
+        0.03427386291302143,
+        0.02539206530926206,
+        0.01627439473090567,
+        0.007018610009470096
     };
 
     /** Beyond this the ellipse is so large that the 8-node rule is exact to rounding; keeps powers in range. */
-    private static final double FAR = 1e3;
+    private static final double FAR = 1e6;
+
+    /** Above this share of the size an accuracy is mostly met by 16 nodes, below by 24: the guess costs no promise. */
+    private static final double COARSE = 1e-10;
 
     private final double x0;
     private final double x1;
@@ -82,39 +154,151 @@ final class CubicLength {
     private double otherIm;
 
     private CubicLength(Cubic c) {
-        double ax = c.startHandle().getX() - c.start().getX();
-        double ay = c.startHandle().getY() - c.start().getY();
-        double bx = c.endHandle().getX() - c.startHandle().getX();
-        double by = c.endHandle().getY() - c.startHandle().getY();
-        double dx = c.end().getX() - c.endHandle().getX();
-        double dy = c.end().getY() - c.endHandle().getY();
-        x0 = 0.375 * (ax + 2 * bx + dx);
-        y0 = 0.375 * (ay + 2 * by + dy);
-        x1 = 0.75 * (dx - ax);
-        y1 = 0.75 * (dy - ay);
-        x2 = 0.375 * (ax - 2 * bx + dx);
-        y2 = 0.375 * (ay - 2 * by + dy);
+        this(
+                0.375
+                        * (c.end().getX()
+                                - c.start().getX()
+                                + c.endHandle().getX()
+                                - c.startHandle().getX()),
+                0.375
+                        * (c.end().getY()
+                                - c.start().getY()
+                                + c.endHandle().getY()
+                                - c.startHandle().getY()),
+                0.75
+                        * (c.end().getX()
+                                - c.endHandle().getX()
+                                - (c.startHandle().getX() - c.start().getX())),
+                0.75
+                        * (c.end().getY()
+                                - c.endHandle().getY()
+                                - (c.startHandle().getY() - c.start().getY())),
+                0.375
+                        * (c.end().getX()
+                                - c.start().getX()
+                                - 3 * (c.endHandle().getX() - c.startHandle().getX())),
+                0.375
+                        * (c.end().getY()
+                                - c.start().getY()
+                                - 3 * (c.endHandle().getY() - c.startHandle().getY())));
+    }
+
+    private CubicLength(double x0, double y0, double x1, double y1, double x2, double y2) {
+        this.x0 = x0;
+        this.y0 = y0;
+        this.x1 = x1;
+        this.y1 = y1;
+        this.x2 = x2;
+        this.y2 = y2;
         findZeros();
     }
 
     static double of(Cubic cubic, double from, double to, double accuracy) {
-        double polygon = cubic.polygon();
-        Checks.accuracy(accuracy, reachable(polygon));
-        return new CubicLength(cubic).integral(2 * from - 1, 2 * to - 1, 0.5 * accuracy);
+        double ax = cubic.startHandle().getX() - cubic.start().getX();
+        double ay = cubic.startHandle().getY() - cubic.start().getY();
+        double bx = cubic.endHandle().getX() - cubic.startHandle().getX();
+        double by = cubic.endHandle().getY() - cubic.startHandle().getY();
+        double cx = cubic.end().getX() - cubic.endHandle().getX();
+        double cy = cubic.end().getY() - cubic.endHandle().getY();
+        double around = Math.abs(ax) + Math.abs(ay) + Math.abs(bx) + Math.abs(by) + Math.abs(cx) + Math.abs(cy);
+        if (!(accuracy >= reachable(around))) {
+            Checks.accuracy(accuracy, reachable(cubic.polygon()));
+        }
+        double x0 = 0.375 * (ax + 2 * bx + cx);
+        double y0 = 0.375 * (ay + 2 * by + cy);
+        double x1 = 0.75 * (cx - ax);
+        double y1 = 0.75 * (cy - ay);
+        double x2 = 0.375 * (ax - 2 * bx + cx);
+        double y2 = 0.375 * (ay - 2 * by + cy);
+        if (from == 0 && to == 1) {
+            return whole(x0, y0, x1, y1, x2, y2, 0.5 * accuracy);
+        }
+        if (!(from < to)) {
+            return 0;
+        }
+        double h = to - from;
+        double m = from + to - 1;
+        return whole(
+                h * (x0 + m * (x1 + m * x2)),
+                h * (y0 + m * (y1 + m * y2)),
+                h * h * (x1 + 2 * m * x2),
+                h * h * (y1 + 2 * m * y2),
+                h * h * h * x2,
+                h * h * h * y2,
+                0.5 * accuracy);
     }
 
     private static double reachable(double polygon) {
         return 0x1p-46 * polygon;
     }
 
+    /** The integral from -1 to 1: by one rule where the zeros are far enough, else in parts. */
+    private static double whole(double x0, double y0, double x1, double y1, double x2, double y2, double budget) {
+        // w and the zeros w/q2 and q0/w as in findZeros, without its care for what is degenerate: NaN fails each test.
+        double dRe = x1 * x1 - y1 * y1 - 4 * (x2 * x0 - y2 * y0);
+        double dIm = 2 * x1 * y1 - 4 * (x2 * y0 + y2 * x0);
+        double modulus = Math.sqrt(dRe * dRe + dIm * dIm);
+        double large = Math.sqrt(0.5 * (modulus + Math.abs(dRe)));
+        double small = 0.5 * dIm / large;
+        double sRe = dRe >= 0 ? large : small;
+        double sIm = dRe >= 0 ? small : large;
+        double sign = x1 * sRe + y1 * sIm >= 0 ? 0.5 : -0.5;
+        double wRe = 0.5 * x1 + sign * sRe;
+        double wIm = 0.5 * y1 + sign * sIm;
+        double ww = wRe * wRe + wIm * wIm;
+        double ratio =
+                Math.min(span(wRe, wIm, x2, y2, ww, x2 * x2 + y2 * y2), span(x0, y0, wRe, wIm, x0 * x0 + y0 * y0, ww));
+        double r2 = shrink(ratio);
+        double m0 = Math.abs(x0) + Math.abs(y0);
+        double m1 = Math.abs(x1) + Math.abs(y1);
+        double m2 = Math.abs(x2) + Math.abs(y2);
+        double bound = bound(m0, m1, m2, ratio);
+        double allowed = budget * (1 - r2);
+        double r4 = r2 * r2;
+        double r8 = r4 * r4;
+        double r16 = r8 * r8;
+        double error = bound * r16 * r16;
+        if (budget > COARSE * (m0 + m1 + m2) && error <= allowed) {
+            return gauss(NODES_16, WEIGHTS_16, x0, y0, x1, y1, x2, y2);
+        }
+        if (error * r16 <= allowed) {
+            return gauss(NODES_24, WEIGHTS_24, x0, y0, x1, y1, x2, y2);
+        }
+        if (error * r16 * r16 <= allowed) {
+            return gauss(NODES_32, WEIGHTS_32, x0, y0, x1, y1, x2, y2);
+        }
+        return new CubicLength(x0, y0, x1, y1, x2, y2).integral(-1, 1, budget);
+    }
+
+    /** {@code 2 A^2 - 1 = |z|^2 + |z^2 - 1|} for {@code z = a/b}, given |a|^2 and |b|^2. */
+    private static double span(double aRe, double aIm, double bRe, double bIm, double aa, double bb) {
+        double re = aRe * aRe - aIm * aIm - (bRe * bRe - bIm * bIm);
+        double im = 2 * (aRe * aIm - bRe * bIm);
+        return (aa + Math.sqrt(re * re + im * im)) / bb;
+    }
+
+    /** {@code rho^-2} from {@code 2 A^2 - 1 = (rho^2 + rho^-2) / 2}. */
+    private static double shrink(double span) {
+        double s = Math.min(FAR, span);
+        return s - Math.sqrt(s * s - 1);
+    }
+
+    /** {@code (64/15) M}, with {@code A <= (1 + A^2) / 2} to spare a root. */
+    private static double bound(double m0, double m1, double m2, double span) {
+        double aa = 0.5 * (1 + Math.min(FAR, span));
+        return (64.0 / 15) * (m0 + 0.5 * m1 + aa * (0.5 * m1 + m2));
+    }
+
     /**
-     * Newton's iteration on {@code length(0, t) = length}, kept inside a bracket that is halved when a step leaves it
+     * Halley's iteration on {@code length(0, t) = length}, kept inside a bracket that is halved when a step leaves it
      * and at every eighth step, so that it always ends.
+     *
+     * <p>A quarter of the accuracy is for the truncation of the lengths, a quarter for their rounding, and the rest
+     * for the miss at which the iteration ends. The length to the next place is that to the last one and the piece
+     * between; after eight such pieces it is found anew.
      */
     static double parameterAt(Cubic cubic, double length, double accuracy) {
-        double polygon = cubic.polygon();
-        // A quarter is for the length's own error; one rounding of t moves the length by far less than another.
-        Checks.accuracy(accuracy, 4 * reachable(polygon));
+        Checks.accuracy(accuracy, 4 * reachable(cubic.polygon()));
         double share = 0.25 * accuracy;
         CubicLength along = new CubicLength(cubic);
         double whole = along.integral(-1, 1, 0.5 * share);
@@ -124,9 +308,10 @@ final class CubicLength {
         }
         double low = -1;
         double high = 1;
-        double u = 2 * (length / whole) - 1;
+        double u = along.guess(length / whole);
+        double reached = along.integral(-1, u, 0.5 * share);
         for (int step = 1; ; step++) {
-            double miss = along.integral(-1, u, 0.5 * share) - length;
+            double miss = reached - length;
             if (Math.abs(miss) <= 2 * share) {
                 return Math.min(1, Math.max(0, 0.5 * (1 + u)));
             }
@@ -135,12 +320,44 @@ final class CubicLength {
             } else {
                 high = u;
             }
-            double next = u - miss / along.speed(u);
+            double next = along.halley(u, miss);
             if (!(next > low && next < high) || step % 8 == 0) {
                 next = 0.5 * (low + high);
             }
+            if (step % 8 == 0) {
+                reached = along.integral(-1, next, 0.5 * share);
+            } else if (next > u) {
+                reached += along.integral(u, next, share / 16);
+            } else {
+                reached -= along.integral(next, u, share / 16);
+            }
             u = next;
         }
+    }
+
+    /** Where the parabola through the speeds at both ends and the middle has this share of its integral. */
+    private double guess(double share) {
+        double a = speed(-1);
+        double b = speed(0);
+        double c = speed(1);
+        double slope = 0.5 * (c - a);
+        double bend = 0.5 * (a + c) - b;
+        double whole = 2 * (b + bend / 3);
+        double u = 2 * share - 1;
+        for (int i = 0; i < 2; i++) {
+            double sum = b * (u + 1) + 0.5 * slope * (u * u - 1) + bend / 3 * (u * u * u + 1);
+            double next = u - (sum - share * whole) / (b + u * (slope + u * bend));
+            u = next > -1 && next < 1 ? next : u;
+        }
+        return u;
+    }
+
+    private double halley(double u, double miss) {
+        double x = x0 + u * (x1 + u * x2);
+        double y = y0 + u * (y1 + u * y2);
+        double speed = Math.sqrt(x * x + y * y);
+        double gain = (x * (x1 + 2 * u * x2) + y * (y1 + 2 * u * y2)) / speed;
+        return u - miss / (speed - 0.5 * miss * gain / speed);
     }
 
     private double speed(double u) {
@@ -153,7 +370,7 @@ final class CubicLength {
     private void findZeros() {
         double dRe = x1 * x1 - y1 * y1 - 4 * (x2 * x0 - y2 * y0);
         double dIm = 2 * x1 * y1 - 4 * (x2 * y0 + y2 * x0);
-        double modulus = Math.hypot(dRe, dIm);
+        double modulus = Math.sqrt(dRe * dRe + dIm * dIm);
         double sRe;
         double sIm;
         if (dRe >= 0) {
@@ -196,10 +413,11 @@ final class CubicLength {
         double m0 = Math.abs(p0x) + Math.abs(p0y);
         double m1 = Math.abs(p1x) + Math.abs(p1y);
         double m2 = Math.abs(p2x) + Math.abs(p2y);
-        double uRe = (zeroRe - m) / h;
-        double uIm = zeroIm / h;
-        double vRe = (otherRe - m) / h;
-        double vIm = otherIm / h;
+        double scale = 1 / h;
+        double uRe = (zeroRe - m) * scale;
+        double uIm = zeroIm * scale;
+        double vRe = (otherRe - m) * scale;
+        double vIm = otherIm * scale;
         boolean uReal = onAxis(uRe, uIm, m1, m2, h, budget);
         boolean vReal = onAxis(vRe, vIm, m1, m2, h, budget);
         if (uReal && Math.abs(uRe) < 1 && inside(zeroRe, a, b)) {
@@ -208,27 +426,26 @@ final class CubicLength {
         if (vReal && Math.abs(vRe) < 1 && inside(otherRe, a, b)) {
             return parted(a, otherRe, b, budget);
         }
-        double uAxis = uReal ? FAR : axis(uRe, uIm);
-        double vAxis = vReal ? FAR : axis(vRe, vIm);
-        double axis = Math.min(FAR, Math.min(uAxis, vAxis));
-        double rho = axis + Math.sqrt(axis * axis - 1);
-        double r2 = 1 / (rho * rho);
-        double bound = h * (64.0 / 15) * (m0 + axis * (m1 + axis * m2)) / (1 - r2);
+        double uSpan = uReal ? FAR : span(uRe, uIm, 1, 0, uRe * uRe + uIm * uIm, 1);
+        double vSpan = vReal ? FAR : span(vRe, vIm, 1, 0, vRe * vRe + vIm * vIm, 1);
+        double span = Math.max(1, Math.min(uSpan, vSpan));
         double allowed = (uReal || vReal) ? 0.5 * budget : budget;
+        double r2 = shrink(span);
         double r4 = r2 * r2;
         double r8 = r4 * r4;
         double r16 = r8 * r8;
-        if (bound * r16 <= allowed || 2 * h * (m0 + m1 + m2) <= allowed) {
+        double error = h * bound(m0, m1, m2, span) * r16;
+        double least = allowed * (1 - r2);
+        if (error <= least || 2 * h * (m0 + m1 + m2) <= allowed) {
             return h * gauss(NODES_8, WEIGHTS_8, p0x, p0y, p1x, p1y, p2x, p2y);
         }
-        double r32 = r16 * r16;
-        if (bound * r32 <= allowed) {
+        if (error * r16 <= least) {
             return h * gauss(NODES_16, WEIGHTS_16, p0x, p0y, p1x, p1y, p2x, p2y);
         }
-        if (bound * r32 * r16 <= allowed) {
+        if (error * r16 * r16 <= least) {
             return h * gauss(NODES_24, WEIGHTS_24, p0x, p0y, p1x, p1y, p2x, p2y);
         }
-        double near = uAxis < vAxis ? uRe : vRe;
+        double near = uSpan < vSpan ? uRe : vRe;
         return parted(a, Math.abs(near) < 0.9 ? m + h * near : m, b, budget);
     }
 
@@ -250,30 +467,35 @@ final class CubicLength {
         return Math.abs(re) <= 2 && d <= 1 && 4 * h * d * (m1 + 4 * m2) <= 0.125 * budget;
     }
 
-    /** Half the sum of the distances to the foci. */
-    private static double axis(double re, double im) {
-        double left = re + 1;
-        double right = re - 1;
-        double ii = im * im;
-        return Math.max(1, 0.5 * (Math.sqrt(left * left + ii) + Math.sqrt(right * right + ii)));
-    }
-
+    /** The rule's value for |q0 + q1 u + q2 u^2|; the roots fill an array first, so that they are taken abreast. */
     private static double gauss(
-            double[] nodes, double[] weights, double p0x, double p0y, double p1x, double p1y, double p2x, double p2y) {
-        double sum = 0;
-        for (int i = 0; i < nodes.length; i++) {
+            double[] nodes, double[] weights, double x0, double y0, double x1, double y1, double x2, double y2) {
+        int pairs = nodes.length;
+        double[] terms = new double[pairs];
+        for (int i = 0; i < pairs; i++) {
             double u = nodes[i];
             double uu = u * u;
-            double ex = p0x + uu * p2x;
-            double ey = p0y + uu * p2y;
-            double ox = u * p1x;
-            double oy = u * p1y;
-            double ax = ex + ox;
-            double ay = ey + oy;
-            double bx = ex - ox;
-            double by = ey - oy;
-            sum += weights[i] * (Math.sqrt(ax * ax + ay * ay) + Math.sqrt(bx * bx + by * by));
+            double evenX = x0 + uu * x2;
+            double evenY = y0 + uu * y2;
+            double oddX = u * x1;
+            double oddY = u * y1;
+            double rightX = evenX + oddX;
+            double rightY = evenY + oddY;
+            double leftX = evenX - oddX;
+            double leftY = evenY - oddY;
+            terms[i] = weights[i]
+                    * (Math.sqrt(rightX * rightX + rightY * rightY) + Math.sqrt(leftX * leftX + leftY * leftY));
         }
-        return sum;
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        for (int i = 0; i < pairs; i += 4) {
+            a += terms[i];
+            b += terms[i + 1];
+            c += terms[i + 2];
+            d += terms[i + 3];
+        }
+        return (a + b) + (c + d);
     }
 }
