@@ -4,6 +4,7 @@ import java.util.Map;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.SetLength;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
@@ -51,13 +52,7 @@ public final class Truing {
      */
     public static Reworked moveEnd(Draft draft, Seam seam, Seam.Mate mate, End end, double limit) {
         double move = missing(draft, seam, mate);
-        String asked = "True '" + mate.edge() + "' of '" + mate.piece() + "' to its mate";
-        if (Math.abs(move) > limit) {
-            throw new DraftingException(
-                    asked,
-                    "more than truing would be needed; look for the fault in the draft",
-                    new Reach(Quantity.LENGTH, Math.abs(move), 0, limit));
-        }
+        requireWithin(mate, move, limit);
         Piece piece = draft.piece(mate.piece());
         CurvePath line = Paper.edge(piece, mate.edge());
         CurvePath changed = end == End.STOP
@@ -68,6 +63,44 @@ public final class Truing {
         String neighbour = neighbourAt(piece, mate.edge(), corner);
         return Redraw.edges(
                 piece, Map.of(mate.edge(), changed, neighbour, carried(Paper.edge(piece, neighbour), corner, moved)));
+    }
+
+    /**
+     * Brings one edge of a seam to the sewn length of its mate by its curve alone: its ends and the directions there stay, and
+     * its handles are made longer or shorter by the factor nearest to 1 that does it.
+     *
+     * @param draft the draft
+     * @param seam one of its seams
+     * @param mate the side of it that is to change
+     * @param limit the largest change of length in mm that is still truing; more is a drafting fault
+     * @return the changed piece and what was done
+     * @throws IllegalArgumentException when the mate is not of the seam
+     * @throws DraftingException when more than the limit would be needed, when the edge has no curve that could give as much, or
+     *     when an opening breaks it
+     */
+    public static Reworked reshape(Draft draft, Seam seam, Seam.Mate mate, double limit) {
+        double change = missing(draft, seam, mate);
+        requireWithin(mate, change, limit);
+        Piece piece = draft.piece(mate.piece());
+        CurvePath line = Paper.edge(piece, mate.edge());
+        try {
+            return Redraw.edges(piece, Map.of(mate.edge(), SetLength.of(line, line.length() + change)));
+        } catch (IllegalArgumentException cannot) {
+            throw new DraftingException(asked(mate), cannot.getMessage().replaceAll("\\.$", ""));
+        }
+    }
+
+    private static String asked(Seam.Mate mate) {
+        return "True '" + mate.edge() + "' of '" + mate.piece() + "' to its mate";
+    }
+
+    private static void requireWithin(Seam.Mate mate, double change, double limit) {
+        if (Math.abs(change) > limit) {
+            throw new DraftingException(
+                    asked(mate),
+                    "more than truing would be needed; look for the fault in the draft",
+                    new Reach(Quantity.LENGTH, Math.abs(change), 0, limit));
+        }
     }
 
     /** By how much the sewn length of a side falls short of its mate's. */

@@ -82,6 +82,26 @@ class TruingTest {
         assertThat(Panels.undo(trued).sameCloth(back, 1e-9)).isTrue();
     }
 
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theSeamMatchesAfterReshapingItsCurve(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Piece front = panel("front", 30, 600, 0);
+        Piece back = panel("back", 30 + random.nextDouble(-4, 4), 600, 0);
+        Reworked trued = Truing.reshape(draft(front, back), side(), side().second(), 6);
+
+        assertThat(Lengths.folded(trued.piece(), "side seam"))
+                .as("seed %d", seed)
+                .isCloseTo(Lengths.folded(front, "side seam"), within(1e-8));
+        CurvePath before = Paper.edge(back, "side seam");
+        CurvePath after = Paper.edge(trued.piece(), "side seam");
+        assertThat(after.start().distance(before.start())).isLessThan(1e-9);
+        assertThat(after.end().distance(before.end())).isLessThan(1e-9);
+        assertThat(after.startTangent().distance(before.startTangent())).isLessThan(1e-9);
+        assertThat(trued.piece().edge("hem")).isEqualTo(back.edge("hem"));
+        assertThat(Panels.undo(trued).sameCloth(back, 1e-9)).isTrue();
+    }
+
     @Test
     void moreThanTruingIsRefused() {
         Draft draft = draft(panel("front", 0, 600, 0), panel("back", 0, 620, 0));
