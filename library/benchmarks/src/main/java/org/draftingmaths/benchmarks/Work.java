@@ -1,0 +1,182 @@
+package org.draftingmaths.benchmarks;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.apache.commons.math3.analysis.integration.RombergIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.draftingmaths.curve.Cubic;
+import org.draftingmaths.curve.Flatten;
+import org.draftingmaths.piece.Drawing;
+import org.draftingmaths.piece.Panels;
+import org.draftingmaths.piece.Paper;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Role;
+import org.draftingmaths.piece.Slash;
+import org.draftingmaths.piece.Spot;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Level;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+
+/** The work, ours and others'. Each call does the whole set; the table divides by its size. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
+public class Work {
+
+    List<Cubics.Known> realistic;
+    List<Cubics.Known> nasty;
+    GaussIntegrator gauss32;
+    Piece piece;
+    Slash slash;
+
+    /** Reads the curves and draws a piece of twelve edges. */
+    @Setup(Level.Trial)
+    public void read() {
+        realistic = Cubics.all().stream().filter(Cubics.Known::realistic).toList();
+        nasty = Cubics.all().stream().filter(known -> !known.realistic()).toList();
+        gauss32 = new GaussIntegratorFactory().legendre(32, 0, 1);
+        Drawing drawing = Drawing.of("piece").from(0, 0).edge("hem", Role.HEM).curve(80, 5, 160, 5, 240, 0);
+        for (int i = 0; i < 9; i++) {
+            double y = 60 * (i + 1);
+            drawing = drawing.edge("side " + i, Role.SEAM).curve(245, y - 40, 235, y - 20, 240, y);
+        }
+        piece = drawing.edge("top", Role.SEAM)
+                .curve(160, 545, 80, 535, 0, 540)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        slash = Slash.straight("cut", Spot.on("hem", 120), Spot.on("top", 110));
+    }
+
+    private static double sum(List<Cubics.Known> set, ToDoubleFunction<Cubic> length) {
+        double sum = 0;
+        for (Cubics.Known known : set) {
+            sum += length.applyAsDouble(known.cubic());
+        }
+        return sum;
+    }
+
+    static double romberg(Cubic cubic, double accuracy) {
+        return new RombergIntegrator(1e-15, accuracy, 3, 32)
+                .integrate(
+                        10_000_000,
+                        t -> cubic.derivative(Math.min(1, Math.max(0, t))).norm(),
+                        0,
+                        1);
+    }
+
+    double gauss(Cubic cubic) {
+        return gauss32.integrate(t -> cubic.derivative(t).norm());
+    }
+
+    @Benchmark
+    public double lengthNine() {
+        return sum(realistic, cubic -> cubic.length(1e-9));
+    }
+
+    @Benchmark
+    public double lengthSix() {
+        return sum(realistic, cubic -> cubic.length(1e-6));
+    }
+
+    @Benchmark
+    public double lengthThree() {
+        return sum(realistic, cubic -> cubic.length(1e-3));
+    }
+
+    @Benchmark
+    public double lengthNineNasty() {
+        return sum(nasty, cubic -> cubic.length(1e-9));
+    }
+
+    @Benchmark
+    public double rombergNine() {
+        return sum(realistic, cubic -> romberg(cubic, 1e-9));
+    }
+
+    @Benchmark
+    public double rombergSix() {
+        return sum(realistic, cubic -> romberg(cubic, 1e-6));
+    }
+
+    @Benchmark
+    public double rombergNineNasty() {
+        return sum(nasty, cubic -> romberg(cubic, 1e-9));
+    }
+
+    @Benchmark
+    public double gaussFixed() {
+        return sum(realistic, this::gauss);
+    }
+
+    @Benchmark
+    public double place() {
+        double sum = 0;
+        for (Cubics.Known known : realistic) {
+            sum += known.cubic().parameterAt(0.37 * known.length(), 1e-9);
+        }
+        return sum;
+    }
+
+    @Benchmark
+    public double placeBrent() {
+        double sum = 0;
+        for (Cubics.Known known : realistic) {
+            sum += brent(known);
+        }
+        return sum;
+    }
+
+    double brent(Cubics.Known known) {
+        GaussIntegratorFactory factory = new GaussIntegratorFactory();
+        return new BrentSolver(1e-15, 1e-12)
+                .solve(
+                        200,
+                        t -> t == 0
+                                ? -0.37 * known.length()
+                                : factory.legendre(32, 0, t)
+                                                .integrate(u -> known.cubic()
+                                                        .derivative(u)
+                                                        .norm())
+                                        - 0.37 * known.length(),
+                        0,
+                        1);
+    }
+
+    @Benchmark
+    public Object cut() {
+        return Panels.cut(piece, slash);
+    }
+
+    @Benchmark
+    public Object cutByJts() {
+        GeometryFactory factory = new GeometryFactory();
+        List<Vector2D> corners = Flatten.corners(Paper.outline(piece), 0.01);
+        Coordinate[] ring = new Coordinate[corners.size()];
+        for (int i = 0; i < ring.length; i++) {
+            ring[i] = new Coordinate(corners.get(i).getX(), corners.get(i).getY());
+        }
+        ring[ring.length - 1] = ring[0];
+        Geometry polygon = factory.createPolygon(ring);
+        Geometry left = factory.createPolygon(new Coordinate[] {
+            new Coordinate(-10, -10),
+            new Coordinate(120, -10),
+            new Coordinate(110, 560),
+            new Coordinate(-10, 560),
+            new Coordinate(-10, -10)
+        });
+        return List.of(polygon.intersection(left), polygon.difference(left));
+    }
+}
