@@ -67,6 +67,26 @@ public final class Darts {
      * @throws DraftingException as {@link #rotate}, or when more is asked than the dart has
      */
     public static Reworked rotateBy(Piece piece, String dart, Spot to, String name, double angle) {
+        return rotateBy(piece, dart, to, name, angle, Stay.CENTRE);
+    }
+
+    /**
+     * Moves part of a dart, and says which part of the piece stays where it is.
+     *
+     * @param piece the piece
+     * @param dart the name of the dart
+     * @param to where the new dart is to open
+     * @param name the name of the new dart
+     * @param angle the angle to be moved, in radians: more than none, at most the dart's
+     * @param stay which part stays
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when the angle is not a number
+     * @throws DraftingException as {@link #rotate}, or when more is asked than the dart has
+     */
+    public static Reworked rotateBy(Piece piece, String dart, Spot to, String name, double angle, Stay stay) {
+        if (!Double.isFinite(angle)) {
+            throw new IllegalArgumentException("An angle to be moved is a number: " + angle + ".");
+        }
         String asked = "Rotate '" + dart + "' to " + to.words();
         if (!(piece.opening(dart).mouth().use() instanceof Use.Dart use)) {
             throw new IllegalArgumentException("'" + dart + "' is not a dart.");
@@ -83,7 +103,7 @@ public final class Darts {
         Map<String, Motion> motions = Map.of(
                 dart, Measured.widen(cut.piece(), dart, apex, -angle),
                 name, Measured.widen(cut.piece(), name, apex, angle));
-        Reworked opened = Panels.open(cut.piece(), motions, Stay.CENTRE, asked);
+        Reworked opened = Panels.open(cut.piece(), motions, stay, asked);
         Piece moved = opened.piece().using(name, use);
         DartMoved told = new DartMoved(
                 dart, name, angle, whole - angle, Measured.intake(piece, dart), Measured.intake(moved, name));
@@ -137,7 +157,7 @@ public final class Darts {
             throw new DraftingException(
                     asked, "the dart has not so much intake there", new Reach(Quantity.LENGTH, intake, 0, widest));
         }
-        return rotateBy(piece, dart, to, name, 2 * Math.asin(intake / 2 / leg));
+        return rotateBy(piece, dart, to, name, Math.min(Measured.angle(piece, dart), 2 * Math.asin(intake / 2 / leg)));
     }
 
     private static void requireNotDoublePointed(Piece piece, String dart, String asked) {

@@ -43,6 +43,21 @@ public final class Spread {
      *     point inside and nothing closes there, or when parts would lie over one another
      */
     public static Reworked hinged(Piece piece, Slash slash, double gap) {
+        return hinged(piece, slash, gap, Stay.CENTRE);
+    }
+
+    /**
+     * Spreads a slash at its mouth, hinged at its other end, and says which part stays where it is.
+     *
+     * @param piece the piece
+     * @param slash where to slash: from the edge that gains to the edge that keeps its length
+     * @param gap the width of the mouth in mm, straight
+     * @param stay which part stays
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when the gap is not more than 0
+     * @throws DraftingException as {@link #hinged(Piece, Slash, double)}
+     */
+    public static Reworked hinged(Piece piece, Slash slash, double gap, Stay stay) {
         requireGap(gap);
         Reworked cut = Panels.cut(piece, slash);
         CurvePath leg = Measured.leg(cut.piece(), slash.name(), Leg.BEFORE);
@@ -54,7 +69,7 @@ public final class Spread {
                     new Reach(Quantity.LENGTH, gap, 0, 2 * chord));
         }
         double angle = 2 * Math.asin(gap / 2 / chord);
-        return opened(slash, gap, 0, cut, Measured.widen(cut.piece(), slash.name(), leg.end(), angle));
+        return opened(slash, stay, gap, 0, cut, Measured.widen(cut.piece(), slash.name(), leg.end(), angle));
     }
 
     /**
@@ -71,13 +86,28 @@ public final class Spread {
      * @throws DraftingException when the slash leaves the cloth or ends at a point inside, or when parts would lie over one another
      */
     public static Reworked parallel(Piece piece, Slash slash, double gap) {
-        requireGap(gap);
-        Reworked cut = Panels.cut(piece, slash);
-        return opened(slash, gap, gap, cut, Measured.apart(cut.piece(), slash.name(), gap));
+        return parallel(piece, slash, gap, Stay.CENTRE);
     }
 
-    private static Reworked opened(Slash slash, double gap, double farGap, Reworked cut, Motion motion) {
-        Reworked open = Panels.open(cut.piece(), Map.of(slash.name(), motion), Stay.CENTRE, asked(slash));
+    /**
+     * Spreads a slash by an equal gap all along, and says which part stays where it is.
+     *
+     * @param piece the piece
+     * @param slash where to slash, from edge to edge
+     * @param gap the width in mm
+     * @param stay which part stays
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when the gap is not more than 0
+     * @throws DraftingException as {@link #parallel(Piece, Slash, double)}
+     */
+    public static Reworked parallel(Piece piece, Slash slash, double gap, Stay stay) {
+        requireGap(gap);
+        Reworked cut = Panels.cut(piece, slash);
+        return opened(slash, stay, gap, gap, cut, Measured.apart(cut.piece(), slash.name(), gap));
+    }
+
+    private static Reworked opened(Slash slash, Stay stay, double gap, double farGap, Reworked cut, Motion motion) {
+        Reworked open = Panels.open(cut.piece(), Map.of(slash.name(), motion), stay, asked(slash));
         Spreading told =
                 new Spreading(slash.name(), slash.mouth().words(), slash.end().words(), gap, farGap);
         return new Reworked(open.piece(), Ledger.of(told).then(cut.ledger()).then(open.ledger()));

@@ -59,6 +59,7 @@ final class Assembly {
         List<Panel> panels = partedAtApexes(raw, ring).stream().map(Panel::bare).toList();
         Piece piece = raw.with(panels);
         openings.forEach(opening -> requireDartInside(piece, opening));
+        openings.forEach(opening -> DartEnd.sewnTip(piece, opening.name()));
         Piece marked = withDarts(withLevels(piece));
         for (Notch notch : drawing.notches()) {
             marked = marked.notched(notch);

@@ -252,14 +252,19 @@ public record Piece(
      * @param opening the name of the opening
      * @param use what becomes of its surplus
      * @return the piece
+     * @throws org.draftingmaths.ledger.DraftingException when a set-back would leave nothing of a dart to be sewn
      */
     public Piece using(String opening, Use use) {
         Opening changed = opening(opening).used(use);
-        return withOpenings(
+        Piece used = withOpenings(
                 openings.stream()
                         .map(each -> each.name().equals(opening) ? changed : each)
                         .toList(),
                 panels);
+        if (use instanceof Use.Dart) {
+            DartEnd.sewnTip(used, opening);
+        }
+        return used;
     }
 
     /**

@@ -284,4 +284,41 @@ class BadInputTest {
                     assertThat(refusal.reach().orElseThrow().most()).isCloseTo(whole, within(1e-6));
                 });
     }
+
+    @Test
+    void nothingLeftToSew() {
+        refused(
+                () -> square().piece().using("dart", new Use.Dart(130, Leg.BEFORE)),
+                "Set the point of 'dart' back: nothing of the dart would be left to sew (asked 5 1/8 in (13.0 cm), possible"
+                        + " 0 in (0.0 cm) to 4 3/4 in (12.0 cm)).");
+    }
+
+    /** A piece without fold, centre line or grain: the caller says what stays. */
+    @Test
+    void whichPartStaysMustBeTold() {
+        Piece adrift = Drawing.of("adrift")
+                .from(10, 0)
+                .edge("bottom", Role.SEAM)
+                .line(80, 0)
+                .dart("dart", 100, 120, 120, 0, 0, Leg.BEFORE)
+                .line(200, 0)
+                .edge("side", Role.SEAM)
+                .line(200, 200)
+                .edge("rest", Role.SEAM)
+                .line(10, 200)
+                .line(10, 0)
+                .piece();
+        refused(
+                () -> Darts.rotate(adrift, "dart", Spot.on("side", 100), "new dart"),
+                "Rotate 'dart' to 'side' at 100.0 mm: neither fold, centre line nor grain tells which part stays; say which"
+                        + " one.");
+        double whole = Measured.angle(adrift, "dart");
+        Piece moved = Darts.rotateBy(adrift, "dart", Spot.on("side", 100), "new dart", whole, Stay.at("side", 20))
+                .piece();
+        assertThat(Paper.edge(moved, "side").start())
+                .isEqualTo(Paper.edge(adrift, "side").start());
+        wrong(
+                () -> Darts.rotateBy(adrift, "dart", Spot.on("side", 100), "new dart", Double.NaN),
+                "An angle to be moved is a number: NaN.");
+    }
 }
