@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Steps;
 
 /**
  * The measurements of one figure: some measures, each with a plausible length and its provenance.
@@ -82,8 +84,8 @@ public record Measurements(String name, Wearer wearer, Map<Measure, Entry> entri
      *
      * @param rules the rules, such as {@link ProportionRules#TORSO}
      * @return the new set; every value filled carries {@link Provenance.Proportioned} with the rule's name
-     * @throws IllegalArgumentException if a rule gives a length that is not plausible; the message names rule, measure
-     *     and range
+     * @throws IllegalArgumentException if a rule gives a length that is not plausible; the message names rule,
+     *     set, measure and range
      */
     public Measurements filledBy(List<ProportionRule> rules) {
         Measurements filled = this;
@@ -165,6 +167,38 @@ public record Measurements(String name, Wearer wearer, Map<Measure, Entry> entri
      */
     public Provenance provenance(Measure measure) {
         return entry(measure).provenance();
+    }
+
+    /**
+     * The set as a list in columns: name and wearer, then a line for each measure with its length and provenance.
+     *
+     * <pre>{@code
+     * System.out.print(figure.listing(Steps.DEFAULT));
+     * // size 38, wearer: adult
+     * // bust       34 5/8 in (88.0 cm)   measured
+     * // back width 13 1/2 in (34.4 cm)   proportioned (back width from bust)
+     * }</pre>
+     *
+     * @param steps the steps to which lengths are rounded in print; what the set holds stays as it is
+     * @return lines that end in a line feed, the measures in the order of {@link Measure}
+     */
+    public String listing(Steps steps) {
+        int labels = widest(entries.keySet().stream().map(Measure::label));
+        int lengths = widest(entries.values().stream().map(entry -> steps.both(entry.length())));
+        StringBuilder lines = new StringBuilder(name + ", wearer: " + wearer.label() + "\n");
+        entries.forEach((measure, entry) -> lines.append(padded(measure.label(), labels + 1))
+                .append(padded(steps.both(entry.length()), lengths + 3))
+                .append(entry.provenance().text())
+                .append('\n'));
+        return lines.toString();
+    }
+
+    private static int widest(Stream<String> column) {
+        return column.mapToInt(String::length).max().orElse(0);
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(width - text.length());
     }
 
     private Entry entry(Measure measure) {

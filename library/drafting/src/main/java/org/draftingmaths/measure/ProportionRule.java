@@ -1,11 +1,11 @@
 package org.draftingmaths.measure;
 
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.draftingmaths.unit.Length;
 
 /**
@@ -25,6 +25,10 @@ import org.draftingmaths.unit.Length;
  */
 public record ProportionRule(
         String name, Measure measure, Map<Measure, Double> factors, Length constant, String basis) {
+
+    private static final int SHORT_FACTOR = 6;
+
+    private static final long LARGEST_DIVISOR = 100;
 
     /**
      * Makes a rule.
@@ -61,37 +65,56 @@ public record ProportionRule(
      *
      * @param known measurements that hold all that the rule {@link #needs()}
      * @return the length by the formula, not rounded, with this rule's name as provenance
-     * @throws IllegalArgumentException if a needed measure is missing, or the result is not plausible
+     * @throws IllegalArgumentException if a needed measure is missing, or the result is not plausible; the
+     *     message then names rule, figure, measure and range
      */
     public Measurements.Entry apply(Measurements known) {
         double mm = constant.mm();
         for (Map.Entry<Measure, Double> term : factors.entrySet()) {
             mm += term.getValue() * known.mm(term.getKey());
         }
-        return new Measurements.Entry(plausible(Length.mm(mm)), new Provenance.Proportioned(name));
+        return new Measurements.Entry(plausible(known.name(), Length.mm(mm)), new Provenance.Proportioned(name));
     }
 
     /**
-     * The rule as a formula.
+     * The rule as a formula, with all digits: a factor such as a sixth, that no short decimal gives, is written as a
+     * division.
      *
-     * @return text such as {@code back width = 0.25 bust + 124 mm}
+     * @return text such as {@code back width = 0.25 bust + 124 mm} or {@code armhole depth = bust / 6 + 60 mm}
      */
     public String formula() {
-        String terms = factors.entrySet().stream()
-                .map(term -> term.getValue() + " " + term.getKey().label())
-                .collect(Collectors.joining(" + "));
-        if (terms.isEmpty()) {
-            return measure.label() + " = " + constant;
+        StringBuilder sum = new StringBuilder();
+        factors.forEach((needed, factor) -> addTerm(sum, factor < 0, product(needed.label(), Math.abs(factor))));
+        if (sum.length() == 0 || constant.mm() != 0) {
+            addTerm(sum, constant.mm() < 0, constant.abs().toString());
         }
-        String sign = constant.mm() < 0 ? " - " : " + ";
-        return measure.label() + " = " + terms + (constant.mm() == 0 ? "" : sign + constant.abs());
+        return measure.label() + " = " + sum;
     }
 
-    private Length plausible(Length value) {
+    private static void addTerm(StringBuilder sum, boolean negative, String term) {
+        if (sum.length() > 0) {
+            sum.append(negative ? " - " : " + ");
+        } else if (negative) {
+            sum.append('-');
+        }
+        sum.append(term);
+    }
+
+    private static String product(String label, double factor) {
+        BigDecimal digits = BigDecimal.valueOf(factor).stripTrailingZeros();
+        long divisor = Math.round(1 / factor);
+        if (digits.precision() > SHORT_FACTOR && divisor <= LARGEST_DIVISOR && 1.0 / divisor == factor) {
+            return label + " / " + divisor;
+        }
+        return factor == 1 ? label : digits.toPlainString() + " " + label;
+    }
+
+    private Length plausible(String figure, Length value) {
         try {
             return measure.requirePlausible(value);
         } catch (IllegalArgumentException refusal) {
-            throw new IllegalArgumentException("The rule [" + name + "] fails: " + refusal.getMessage(), refusal);
+            throw new IllegalArgumentException(
+                    "The rule [" + name + "] fails for [" + figure + "]: " + refusal.getMessage(), refusal);
         }
     }
 

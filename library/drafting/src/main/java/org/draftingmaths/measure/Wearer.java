@@ -1,5 +1,7 @@
 package org.draftingmaths.measure;
 
+import java.util.Locale;
+
 /**
  * What was declared about the wearer.
  *
@@ -10,5 +12,14 @@ public enum Wearer {
     /** Declared to be an adult. */
     ADULT,
     /** Nothing was declared. */
-    NOT_DECLARED
+    NOT_DECLARED;
+
+    /**
+     * The declaration as it stands in a list.
+     *
+     * @return {@code adult} or {@code not declared}
+     */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 }

@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 
 class MeasurementsTest {
@@ -117,6 +118,26 @@ class MeasurementsTest {
                 "wild", Measure.NECK, Map.of(Measure.BUST, 2.0), Length.ZERO, "made up for this test");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FIGURE.filledBy(List.of(wild)))
-                .withMessage("The rule [wild] fails: A neck of 1760 mm is not plausible: accepted is 260 mm to 650 mm");
+                .withMessage("The rule [wild] fails for [size 38]: "
+                        + "A neck of 1760 mm is not plausible: accepted is 260 mm to 650 mm");
+    }
+
+    @Test
+    void listing_marksWhatWasProportioned() {
+        Measurements filled = FIGURE.with(Measure.WAIST_TO_HIP, Length.cm(20.6)).filledBy(List.of(FIXED_NECK));
+        assertThat(filled.listing(Steps.DEFAULT)).isEqualTo("""
+                size 38, wearer: adult
+                bust         34 5/8 in (88.0 cm)   measured
+                waist        28 3/8 in (72.0 cm)   measured
+                hip          38 1/4 in (97.0 cm)   measured
+                neck         14 1/8 in (36.0 cm)   proportioned (fixed neck)
+                waist to hip 8 1/8 in (20.6 cm)    measured
+                """);
+    }
+
+    @Test
+    void listing_ofNothing_isTheHeading() {
+        assertThat(Measurements.of("empty", Wearer.NOT_DECLARED).listing(Steps.DEFAULT))
+                .isEqualTo("empty, wearer: not declared\n");
     }
 }
