@@ -1,13 +1,18 @@
 package org.draftingmaths.dart;
 
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.piece.Border;
+import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Motion;
 import org.draftingmaths.piece.Panels;
@@ -24,6 +29,9 @@ public final class Darts {
 
     /** Legs may differ by rounding alone, in mm, for one to be turned on to the other. */
     private static final double LEGS = 1e-6;
+
+    /** Shares that come to the whole may miss it by rounding. */
+    private static final double SHARES = 1e-12;
 
     private Darts() {}
 
@@ -88,9 +96,7 @@ public final class Darts {
             throw new IllegalArgumentException("An angle to be moved is a number: " + angle + ".");
         }
         String asked = "Rotate '" + dart + "' to " + to.words();
-        if (!(piece.opening(dart).mouth().use() instanceof Use.Dart use)) {
-            throw new IllegalArgumentException("'" + dart + "' is not a dart.");
-        }
+        Use.Dart use = sewn(piece, dart);
         requireNoFold(piece, to, asked);
         requireEqualLegs(piece, dart, asked);
         double whole = Measured.angle(piece, dart);
@@ -158,6 +164,158 @@ public final class Darts {
                     asked, "the dart has not so much intake there", new Reach(Quantity.LENGTH, intake, 0, widest));
         }
         return rotateBy(piece, dart, to, name, Math.min(Measured.angle(piece, dart), 2 * Math.asin(intake / 2 / leg)));
+    }
+
+    /**
+     * One of the places to which a dart is divided.
+     *
+     * @param to where the new dart is to open
+     * @param name the name of the new dart
+     * @param share the share of the dart's angle that goes there: more than 0
+     */
+    public record Part(Spot to, String name, double share) {
+        /** Checks the share. */
+        public Part {
+            if (!(share > 0 && share <= 1)) {
+                throw new IllegalArgumentException("A share of a dart is more than 0 and at most 1: " + share + ".");
+            }
+        }
+    }
+
+    /**
+     * Divides a dart among several places in one move: with {@code a} its angle and {@code f_i} the shares, dart {@code i} opens by
+     * {@code f_i a} and the old one keeps {@code (1 - sum f_i) a}. Each sector between two openings turns about the apex by the sum
+     * of what opens and closes between it and the part that stays.
+     *
+     * <pre>{@code
+     * Reworked divided = Darts.divide(front, "waist dart", List.of(
+     *         new Darts.Part(Spot.on("shoulder", 60), "shoulder dart", 0.5),
+     *         new Darts.Part(Spot.on("side seam", 90), "side dart", 0.5)));
+     * }</pre>
+     *
+     * @param piece the piece
+     * @param dart the name of the dart
+     * @param parts where it goes, in any order
+     * @return the piece and what was done
+     * @throws DraftingException when the shares come to more than the whole, or as {@link #rotate}
+     */
+    public static Reworked divide(Piece piece, String dart, List<Part> parts) {
+        String asked = "Divide '" + dart + "'";
+        requireNotDoublePointed(piece, dart, asked);
+        Use.Dart use = sewn(piece, dart);
+        requireEqualLegs(piece, dart, asked);
+        double whole = Measured.angle(piece, dart);
+        double sum = parts.stream().mapToDouble(Part::share).sum();
+        if (parts.isEmpty() || sum > 1 + SHARES) {
+            throw new DraftingException(
+                    asked,
+                    "the shares come to more than the dart has",
+                    new Reach(Quantity.ANGLE, sum * whole, 0, whole));
+        }
+        Vector2D apex = Measured.tip(piece, dart);
+        Reworked cut = new Reworked(piece, Ledger.EMPTY);
+        for (Part part : parts) {
+            requireNoFold(piece, part.to(), asked);
+            Reworked next = Panels.cut(cut.piece(), Slash.straight(part.name(), part.to(), Spot.tip(dart)));
+            cut = new Reworked(next.piece(), cut.ledger().then(next.ledger()));
+        }
+        Map<String, Motion> motions = new TreeMap<>();
+        motions.put(dart, Measured.widen(cut.piece(), dart, apex, -Math.min(1, sum) * whole));
+        for (Part part : parts) {
+            double angle = part.share() / Math.max(1, sum) * whole;
+            motions.put(part.name(), Measured.widen(cut.piece(), part.name(), apex, angle));
+        }
+        Reworked opened = Panels.open(cut.piece(), motions, Stay.CENTRE, asked);
+        return told(
+                piece,
+                dart,
+                parts,
+                use,
+                new Reworked(opened.piece(), cut.ledger().then(opened.ledger())));
+    }
+
+    private static Reworked told(Piece before, String dart, List<Part> parts, Use.Dart use, Reworked done) {
+        Piece piece = done.piece();
+        double left = Measured.angle(before, dart);
+        Ledger told = Ledger.EMPTY;
+        for (Part part : parts) {
+            piece = piece.using(part.name(), use);
+            double angle = Measured.angle(piece, part.name());
+            left = Math.abs(left - angle) < SHARES ? 0 : left - angle;
+            told = told.then(new DartMoved(
+                    dart,
+                    part.name(),
+                    angle,
+                    left,
+                    Measured.intake(before, dart),
+                    Measured.intake(piece, part.name())));
+        }
+        return new Reworked(piece, told.then(done.ledger()));
+    }
+
+    /**
+     * Sets a dart's sewn point back from the apex, on the bisector. The leg ends do not move; the sewn angle grows from {@code a} to
+     * {@code 2 atan((w/2) / (L cos(a/2) - s))} with {@code L} the leg, {@code w} the intake and {@code s} the set-back. Set back after
+     * moving, never before: a dart turns about its apex.
+     *
+     * @param piece the piece
+     * @param dart the name of the dart
+     * @param setBack how far in mm the sewn point lies from the apex
+     * @return the piece and what was done
+     * @throws DraftingException when nothing would be left to sew, with the largest set-back that is possible
+     */
+    public static Reworked setBack(Piece piece, String dart, double setBack) {
+        Use.Dart use = sewn(piece, dart);
+        Piece set = piece.using(dart, new Use.Dart(setBack, use.press()));
+        return new Reworked(
+                set,
+                Ledger.of(new Change(
+                        "sewn angle of '" + dart + "'", Quantity.ANGLE, sewnAngle(piece, dart), sewnAngle(set, dart))));
+    }
+
+    /**
+     * The angle at which a dart is sewn, at its sewn point.
+     *
+     * @param piece the piece
+     * @param dart the name of the dart
+     * @return the angle in radians
+     */
+    public static double sewnAngle(Piece piece, String dart) {
+        Vector2D tip = DartEnd.sewnTip(piece, dart);
+        double half = Measured.intake(piece, dart) / 2;
+        Vector2D middle = Measured.leg(piece, dart, Leg.BEFORE)
+                .start()
+                .lerp(Measured.leg(piece, dart, Leg.AFTER).start(), 0.5);
+        return 2 * Math.atan(half / tip.distance(middle));
+    }
+
+    /**
+     * Leaves a dart unsewn: its surplus is eased, gathered or hangs free, and the edge is drawn across it as one smooth curve. The
+     * angle stays where it is and is not lost; a seam must declare what is held in.
+     *
+     * @param piece the piece
+     * @param dart the name of the dart
+     * @param kind what it is left as
+     * @return the piece and what was done: the folded length of its edge grows by what was stitched out before
+     */
+    public static Reworked leave(Piece piece, String dart, Use.Kind kind) {
+        sewn(piece, dart);
+        Piece left = piece.using(dart, new Use.Left(kind));
+        String edge = ((Border.OfEdge) piece.opening(dart).mouth().border()).edge();
+        return new Reworked(
+                left,
+                Ledger.of(new Change(
+                        "folded length of '" + edge + "'",
+                        Quantity.LENGTH,
+                        Lengths.folded(piece, edge),
+                        Lengths.folded(left, edge))));
+    }
+
+    private static Use.Dart sewn(Piece piece, String dart) {
+        if (piece.opening(dart).mouth().use() instanceof Use.Dart use) {
+            return use;
+        }
+        throw new IllegalArgumentException("'" + dart + "' is not sewn as a dart.");
     }
 
     private static void requireNotDoublePointed(Piece piece, String dart, String asked) {

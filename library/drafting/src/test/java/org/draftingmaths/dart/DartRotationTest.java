@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.SplittableRandom;
+import org.draftingmaths.check.Checks;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.piece.Drawing;
+import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
@@ -15,8 +19,11 @@ import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.SameCloth;
 import org.draftingmaths.piece.Spot;
+import org.draftingmaths.piece.Use;
 import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DartRotationTest {
 
@@ -130,5 +137,85 @@ class DartRotationTest {
                 .edge("centre", Role.FOLD)
                 .line(-200, 0)
                 .piece();
+    }
+
+    /** To three places at once, in any shares and any order: the angles add up, the edges keep their lengths, undo is exact. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    void isDividedAmongSeveralPlaces(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Piece front = front().piece();
+        double whole = Measured.angle(front, "waist dart");
+        double a = random.nextDouble(0.1, 0.4);
+        double b = random.nextDouble(0.1, 0.4);
+        double c = seed % 2 == 0 ? 1 - a - b : 0.15;
+        List<Darts.Part> parts = List.of(
+                new Darts.Part(Spot.on("shoulder", random.nextDouble(10, 100)), "shoulder dart", a),
+                new Darts.Part(Spot.on("side seam", random.nextDouble(40, 150)), "side dart", b),
+                new Darts.Part(Spot.on("neckline", random.nextDouble(10, 60)), "neck dart", c));
+        Reworked divided = Darts.divide(front, "waist dart", parts);
+        Piece piece = divided.piece();
+        assertThat(Measured.angle(piece, "shoulder dart")).isCloseTo(a * whole, within(1e-12));
+        assertThat(Measured.angle(piece, "side dart")).isCloseTo(b * whole, within(1e-12));
+        assertThat(Measured.angle(piece, "neck dart")).isCloseTo(c * whole, within(1e-12));
+        if (seed % 2 == 0) {
+            assertThat(piece.openings()).hasSize(3);
+        } else {
+            assertThat(Measured.angle(piece, "waist dart")).isCloseTo((1 - a - b - c) * whole, within(1e-12));
+        }
+        for (Edge edge : front.edges()) {
+            assertThat(Lengths.folded(piece, edge.name())).isCloseTo(Lengths.folded(front, edge.name()), within(1e-9));
+        }
+        assertThat(piece.area()).isCloseTo(front.area(), within(1e-7));
+        assertThat(Checks.piece(piece, 1e-6)).isEmpty();
+        assertThat(SameCloth.differences(Panels.undo(divided), front, 1e-9)).isEmpty();
+    }
+
+    @Test
+    void moreSharesThanTheWholeAreRefused() {
+        List<Darts.Part> parts = List.of(
+                new Darts.Part(Spot.on("shoulder", 60), "one", 0.6),
+                new Darts.Part(Spot.on("side seam", 90), "two", 0.6));
+        assertThatThrownBy(() -> Darts.divide(front().piece(), "waist dart", parts))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage(
+                        "Divide 'waist dart': the shares come to more than the dart has (asked 18.2°, possible 0.0° to"
+                                + " 15.2°).");
+    }
+
+    /** Plain geometry: a dart of 14 degrees with legs of 150 mm, set back 25 mm, is sewn at 16.8 degrees. */
+    @Test
+    void theSewnAngleGrowsWithTheSetBack() {
+        double half = 150 * Math.sin(Math.toRadians(7));
+        double depth = 150 * Math.cos(Math.toRadians(7));
+        Piece piece = Drawing.of("piece")
+                .from(-100, 0)
+                .edge("waist", Role.SEAM)
+                .line(-half, 0)
+                .dart("dart", 0, depth, half, 0, 0, Leg.BEFORE)
+                .line(100, 0)
+                .edge("rest", Role.SEAM)
+                .line(100, 300)
+                .line(-100, 300)
+                .edge("centre", Role.FOLD)
+                .line(-100, 0)
+                .piece();
+        Reworked set = Darts.setBack(piece, "dart", 25);
+        assertThat(Math.toDegrees(Darts.sewnAngle(set.piece(), "dart"))).isCloseTo(16.8, within(0.05));
+        assertThat(Measured.angle(set.piece(), "dart")).isEqualTo(Measured.angle(piece, "dart"));
+        assertThat(set.ledger().sentences(Steps.DEFAULT))
+                .containsExactly("The sewn angle of 'dart' goes from 14.0° to 16.8°.");
+    }
+
+    @Test
+    void aDartLeftAsGathersStaysInTheEdge() {
+        Piece front = front().piece();
+        Reworked left = Darts.leave(front, "waist dart", Use.Kind.GATHERS);
+        assertThat(Lengths.folded(left.piece(), "waist") - Lengths.folded(front, "waist"))
+                .isGreaterThan(40 - 1e-9);
+        assertThat(Measured.angle(left.piece(), "waist dart")).isEqualTo(Measured.angle(front, "waist dart"));
+        assertThatThrownBy(() -> Darts.leave(left.piece(), "waist dart", Use.Kind.EASE))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("'waist dart' is not sewn as a dart.");
     }
 }
