@@ -168,4 +168,23 @@ public sealed interface Step extends Entry {
             return redrawn.stream().map(name -> "'" + name + "'").collect(Collectors.joining(" and ", "Redraw ", "."));
         }
     }
+
+    /**
+     * A half piece opened out at its fold.
+     *
+     * @param fold the edge that was the fold
+     * @param run where it lay
+     * @param notches the notches of the half
+     */
+    record Unfolded(Edge fold, Run run, List<Notch> notches) implements Step {
+        /** Copies the list. */
+        public Unfolded {
+            notches = List.copyOf(notches);
+        }
+
+        @Override
+        public String sentence(Steps steps) {
+            return "Open the piece out at '" + fold.name() + "', which is an edge no more.";
+        }
+    }
 }
