@@ -1,8 +1,10 @@
 package org.draftingmaths.curve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -50,31 +52,48 @@ final class CarrierMeets {
 
         double hostLength();
 
+        /** Where the host starts. */
+        Vector2D start();
+
+        /** Where it ends. */
+        Vector2D end();
+
+        /** The part of a direction at a point that leads across the carrier. */
+        double across(Vector2D p, Vector2D way);
+
         /** Whether the host is a whole circle, so that {@link #along} jumps at its start. */
         boolean round();
 
         /** Whether the whole guest is farther than the tolerance from the carrier, if that is cheap to see. */
         boolean clearOf(Curve guest, double tolerance);
 
+        /** Parameters at which a guest on the carrier passes an end of the host, or turns back along it. */
+        double[] passing(Curve guest, double low, double high);
+
         /** Parameters that part a guest into pieces with monotone distance. */
         double[] turning(Curve guest);
     }
 
-    private record Line(Vector2D from, Vector2D direction, double hostLength) implements Carrier {
+    private record Line(Vector2D start, Vector2D end, Vector2D direction, double hostLength) implements Carrier {
         Line(Straight s) {
-            this(s.start(), s.start().directionTo(s.end()), s.start().distance(s.end()));
+            this(s.start(), s.end(), s.start().directionTo(s.end()), s.start().distance(s.end()));
         }
 
         @Override
         public double distance(Vector2D p) {
-            return direction.getX() * (p.getY() - from.getY()) - direction.getY() * (p.getX() - from.getX());
+            return direction.getX() * (p.getY() - start.getY()) - direction.getY() * (p.getX() - start.getX());
         }
 
         @Override
         public double along(Vector2D p) {
-            double dx = p.getX() - from.getX();
-            double dy = p.getY() - from.getY();
+            double dx = p.getX() - start.getX();
+            double dy = p.getY() - start.getY();
             return (direction.getX() * dx + direction.getY() * dy) / hostLength;
+        }
+
+        @Override
+        public double across(Vector2D p, Vector2D way) {
+            return direction.getX() * way.getY() - direction.getY() * way.getX();
         }
 
         @Override
@@ -98,6 +117,18 @@ final class CarrierMeets {
             double a = distance(guest.start());
             double b = distance(guest.end());
             return Math.min(a, b) > tolerance || Math.max(a, b) < -tolerance;
+        }
+
+        @Override
+        public double[] passing(Curve guest, double low, double high) {
+            if (!(guest instanceof Cubic c)) {
+                return nearestTo(start, end, guest, low, high);
+            }
+            double[] along = {along(c.start()), along(c.startHandle()), along(c.endHandle()), along(c.end())};
+            double[] past = {along[0] - 1, along[1] - 1, along[2] - 1, along[3] - 1};
+            return Stream.of(Roots.ofAll(along), Roots.ofAll(past), Roots.turning(along))
+                    .flatMapToDouble(Arrays::stream)
+                    .toArray();
         }
 
         @Override
@@ -129,8 +160,23 @@ final class CarrierMeets {
         }
 
         @Override
+        public Vector2D start() {
+            return arc.start();
+        }
+
+        @Override
+        public Vector2D end() {
+            return arc.end();
+        }
+
+        @Override
         public double hostLength() {
             return arc.radius() * Math.abs(arc.sweep());
+        }
+
+        @Override
+        public double across(Vector2D p, Vector2D way) {
+            return p.subtract(arc.centre()).dot(way) / arc.radius();
         }
 
         @Override
@@ -141,6 +187,21 @@ final class CarrierMeets {
         @Override
         public boolean clearOf(Curve guest, double tolerance) {
             return false;
+        }
+
+        @Override
+        public double[] passing(Curve guest, double low, double high) {
+            if (!(guest instanceof Arc other)) {
+                return nearestTo(arc.start(), arc.end(), guest, low, high);
+            }
+            double turned = arc.startAngle() - other.startAngle();
+            double[] passing = new double[6];
+            for (int k = 0; k < 3; k++) {
+                double turns = TURN * (k - 1);
+                passing[k] = (turned % TURN + turns) / other.sweep();
+                passing[3 + k] = ((turned + arc.sweep()) % TURN + turns) / other.sweep();
+            }
+            return passing;
         }
 
         @Override
@@ -193,6 +254,28 @@ final class CarrierMeets {
         return new Meets(points, overlaps);
     }
 
+    /**
+     * A plain crossing: the guest goes through the carrier at an angle of a hundredth or more, and either well inside
+     * the host or well off it, so that neither the tolerance nor the host's ends have a say. True if that is so.
+     */
+    private boolean plain(double from, double atFrom, double to, double atTo) {
+        double t = Roots.between(distance, from, atFrom, to, atTo);
+        Vector2D p = guest.at(t);
+        double s = host.along(p);
+        double inside = Math.min(s, 1 - s) * host.hostLength();
+        if (Math.abs(inside) < 1e3 * tolerance || host.round()) {
+            return false;
+        }
+        Vector2D way = guest.derivative(t);
+        if (!(Math.abs(host.across(p, way)) > 0.01 * way.norm())) {
+            return false;
+        }
+        if (inside > 0) {
+            points.add(new Meet(t, s, p, Meet.Kind.CROSSING));
+        }
+        return true;
+    }
+
     /** Walks the monotone pieces and closes a stretch whenever the guest leaves the tolerance band. */
     private void collect(double[] t, double[] g) {
         double low = Math.abs(g[0]) <= tolerance ? 0 : Double.NaN;
@@ -202,6 +285,9 @@ final class CarrierMeets {
             double b = g[i + 1];
             boolean aIn = Math.abs(a) <= tolerance;
             boolean bIn = Math.abs(b) <= tolerance;
+            if (!aIn && !bIn && (a < 0) != (b < 0) && plain(t[i], a, t[i + 1], b)) {
+                continue;
+            }
             if (!aIn && (bIn || (a < 0) != (b < 0))) {
                 low = level(Math.copySign(tolerance, a), t[i], a, t[i + 1], b);
                 sideBefore = a;
@@ -225,56 +311,63 @@ final class CarrierMeets {
         return host.along(guest.at(t));
     }
 
-    /** One stretch of the guest within the tolerance of the carrier: parts it where the host ends. */
+    /** One stretch of the guest within the tolerance of the carrier: parts of it lie along the host. */
     private void stretch(double low, double high, double sideBefore, double sideAfter) {
-        double middle = nearest(low, high);
-        List<Double> cuts = new ArrayList<>(List.of(low, high));
-        if (middle > low && middle < high) {
-            addCuts(cuts, low, middle);
-            addCuts(cuts, middle, high);
-        } else {
-            addCuts(cuts, low, high);
-        }
-        cuts.sort(null);
+        double[] cuts = cuts(low, high);
         double slack = tolerance / host.hostLength();
-        boolean crosses = sideBefore * sideAfter < 0;
+        int told = points.size() + overlaps.size();
         double from = Double.NaN;
-        for (int i = 0; i + 1 < cuts.size(); i++) {
-            double a = cuts.get(i);
-            double b = cuts.get(i + 1);
-            double s = along(0.5 * (a + b));
+        for (int i = 0; i + 1 < cuts.length; i++) {
+            double s = along(0.5 * (cuts[i] + cuts[i + 1]));
             boolean on = s >= -slack && s <= 1 + slack;
-            boolean seam = host.round() && i > 0 && on && !Double.isNaN(from);
-            if (seam) {
-                keep(from, a, low, high, false);
-                from = a;
-            }
             if (on && Double.isNaN(from)) {
-                from = a;
+                from = cuts[i];
             }
             if (!on && !Double.isNaN(from)) {
-                keep(from, a, low, high, false);
+                keep(from, cuts[i], cuts, false);
                 from = Double.NaN;
             }
         }
         if (!Double.isNaN(from)) {
-            keep(from, high, low, high, crosses && from == low);
+            keep(from, high, cuts, sideBefore * sideAfter < 0 && from == low);
+        }
+        if (points.size() + overlaps.size() == told) {
+            atEnd(low, high, 0);
+            atEnd(low, high, 1);
         }
     }
 
-    private void addCuts(List<Double> cuts, double low, double high) {
-        double a = along(low);
-        double b = along(high);
-        for (double end = 0; end <= 1; end++) {
-            double at = end;
-            boolean jumps = host.round();
-            if (!jumps && (a - at) * (b - at) < 0) {
-                cuts.add(Roots.between(t -> along(t) - at, low, a - at, high, b - at));
+    /** A stretch that lies past the host may still begin or end at the host's end. */
+    private void atEnd(double low, double high, double end) {
+        Vector2D place = end == 0 ? host.start() : host.end();
+        Nearest nearest = Nearest.within(guest, low, high, place);
+        if (nearest.distance() <= tolerance) {
+            points.add(new Meet(nearest.at(), end, nearest.point(), Meet.Kind.TOUCHING));
+        }
+    }
+
+    /** The ends of a stretch and where in it the guest passes an end of the host or turns back along it, ascending. */
+    private double[] cuts(double low, double high) {
+        double[] passing = high - low < 1e-12 ? new double[0] : host.passing(guest, low, high);
+        double[] cuts = new double[passing.length + 2];
+        cuts[0] = low;
+        int count = 1;
+        Arrays.sort(passing);
+        for (double t : passing) {
+            if (t > cuts[count - 1] && t < high) {
+                cuts[count++] = t;
             }
         }
-        if (host.round() && Math.abs(a - b) > 0.5) {
-            cuts.add(Roots.between(t -> along(t) > 0.5 ? 1 : -1, low, a > 0.5 ? 1 : -1, high, b > 0.5 ? 1 : -1));
-        }
+        cuts[count++] = high;
+        return Arrays.copyOf(cuts, count);
+    }
+
+    /** Where a guest is nearest to the ends of a host, seen between two parameters. */
+    private static double[] nearestTo(Vector2D start, Vector2D end, Curve guest, double low, double high) {
+        return new double[] {
+            Nearest.within(guest, low, high, start).at(),
+            Nearest.within(guest, low, high, end).at()
+        };
     }
 
     /** Where in a stretch the guest is on the carrier, or nearest to it. */
@@ -296,21 +389,33 @@ final class CarrierMeets {
         return best;
     }
 
-    private void keep(double from, double to, double low, double high, boolean crosses) {
-        boolean endsBefore = from == 0 || from > low;
-        boolean endsAfter = to == 1 || to < high;
+    private void keep(double from, double to, double[] cuts, boolean crosses) {
+        boolean endsBefore = from == 0 || from > cuts[0];
+        boolean endsAfter = to == 1 || to < cuts[cuts.length - 1];
         double size = guest.at(from).distance(guest.at(to));
         double apart = guest.at(0.5 * (from + to)).distance(guest.at(from));
         if (endsBefore && endsAfter && Math.max(size, apart) > Math.max(CurvePath.JOINT, 2 * tolerance)) {
-            overlaps.add(new Overlap(from, to, clamped(along(from), from, to), clamped(along(to), to, from)));
+            for (int i = 0; i + 1 < cuts.length; i++) {
+                if (cuts[i] >= from && cuts[i + 1] <= to) {
+                    overlap(cuts[i], cuts[i + 1]);
+                }
+            }
             return;
         }
         double t = endsBefore ? from : endsAfter ? to : nearest(from, to);
-        points.add(new Meet(
-                t,
-                clamped(along(t), t, t),
-                guest.at(t),
-                crosses && !endsBefore && !endsAfter ? Meet.Kind.CROSSING : Meet.Kind.TOUCHING));
+        double s = clamped(along(t), t, t);
+        boolean atHostEnd = Math.min(s, 1 - s) * host.hostLength() <= tolerance;
+        if (atHostEnd) {
+            s = Math.rint(s);
+        }
+        boolean through = crosses && !endsBefore && !endsAfter && (!atHostEnd || host.round());
+        points.add(new Meet(t, s, guest.at(t), through ? Meet.Kind.CROSSING : Meet.Kind.TOUCHING));
+    }
+
+    private void overlap(double from, double to) {
+        if (guest.at(from).distance(guest.at(0.5 * (from + to))) > tolerance) {
+            overlaps.add(new Overlap(from, to, clamped(along(from), from, to), clamped(along(to), to, from)));
+        }
     }
 
     /** The host's parameter, held to its ends; on a whole circle its start is 0 or 1 as seen from inside the stretch. */

@@ -69,6 +69,16 @@ final class Checks {
         }
     }
 
+    /** Checks a tolerance against the rounding of coordinates as large as the size. */
+    static void tolerance(double tolerance, double size) {
+        tolerance(tolerance);
+        double least = 0x1p-48 * size;
+        if (tolerance < least) {
+            throw new IllegalArgumentException("tolerance is " + tolerance + " mm, but coordinates up to " + size
+                    + " mm are rounded too coarsely for less than " + least + " mm; allowed is that or more");
+        }
+    }
+
     /** Checks that the accuracy is positive and not below what rounding allows. */
     static void accuracy(double accuracy, double reachable) {
         if (!(accuracy > 0)) {

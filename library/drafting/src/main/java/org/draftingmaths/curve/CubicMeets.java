@@ -8,18 +8,30 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /**
  * Where two cubics meet.
  *
- * <p>Both are halved again and again; pairs of parts whose control points lie farther apart than the tolerance, along
- * or across the chord of either, are dropped. A pair whose directions share no line meets at most once and is
- * finished by Newton's iteration. A pair that is straight to an eighth of the tolerance and still undecided is a
- * contact. Contacts that hang together are one meet.
+ * <p>Both are halved again and again, and pairs of parts are dropped whose control points lie farther apart than the
+ * tolerance along the axes or along or across the chord of either: a cubic lies in the hull of its control points.
+ * What is left is finished in one of two ways.
+ *
+ * <ul>
+ *   <li>The directions of the two parts are disjoint, up to sign. Then they meet at most once, because the chord
+ *       between two meets would be a direction of both; Newton's iteration finds the meet if there is one.
+ *   <li>Both parts are straight to an eighth of the tolerance. Then their nearest places decide.
+ * </ul>
+ *
+ * <p>Halving makes a part of turning {@code k} and size {@code h} straight to {@code k h^2 / 8}, so the second happens
+ * after finitely many steps. Contacts between which the curves stay within the tolerance are told as one meet.
  */
 final class CubicMeets {
-    private static final int DEEPEST = 60;
+    /** Halving a thousand kilometres so often leaves less than the least tolerance. */
+    private static final int DEEPEST = 140;
 
     private final Cubic first;
     private final Cubic second;
     private final double tolerance;
-    private final List<double[]> contacts = new ArrayList<>();
+    private final List<Contact> contacts = new ArrayList<>();
+
+    /** Parameters of a place where the two are within the tolerance, and whether it is one of disjoint directions. */
+    private record Contact(double s, double t, boolean transversal) {}
 
     private CubicMeets(Cubic first, Cubic second, double tolerance) {
         this.first = first;
@@ -28,159 +40,225 @@ final class CubicMeets {
     }
 
     static Meets of(Cubic first, Cubic second, double tolerance) {
-        List<Overlap> overlaps = overlaps(first, second, tolerance);
         CubicMeets meets = new CubicMeets(first, second, tolerance);
-        double from = 0;
-        for (Overlap overlap : overlaps) {
-            meets.search(from, overlap.fromFirst());
-            from = overlap.toFirst();
+        Part a = new Part(first);
+        Part b = new Part(second);
+        if (meets.apart(a, b)) {
+            return Meets.NONE;
         }
-        meets.search(from, 1);
+        List<Overlap> overlaps = meets.overlaps();
+        if (overlaps.isEmpty()) {
+            meets.search(a, b, 0);
+        } else {
+            meets.searchOutside(overlaps);
+        }
         return new Meets(meets.grouped(overlaps), overlaps);
     }
 
-    private void search(double from, double to) {
-        if (from < to) {
-            search(first.between(from, to), from, to, second, 0, 1, 0);
+    /** A part of a cubic: its control points and the parameters of its ends. */
+    private static final class Part {
+        private final double x0;
+        private final double y0;
+        private final double x1;
+        private final double y1;
+        private final double x2;
+        private final double y2;
+        private final double x3;
+        private final double y3;
+        private final double from;
+        private final double to;
+
+        Part(Cubic c) {
+            this(c, 0, 1);
+        }
+
+        Part(Cubic c, double from, double to) {
+            this(
+                    c.start().getX(),
+                    c.start().getY(),
+                    c.startHandle().getX(),
+                    c.startHandle().getY(),
+                    c.endHandle().getX(),
+                    c.endHandle().getY(),
+                    c.end().getX(),
+                    c.end().getY(),
+                    from,
+                    to);
+        }
+
+        private Part(
+                double x0,
+                double y0,
+                double x1,
+                double y1,
+                double x2,
+                double y2,
+                double x3,
+                double y3,
+                double from,
+                double to) {
+            this.x0 = x0;
+            this.y0 = y0;
+            this.x1 = x1;
+            this.y1 = y1;
+            this.x2 = x2;
+            this.y2 = y2;
+            this.x3 = x3;
+            this.y3 = y3;
+            this.from = from;
+            this.to = to;
+        }
+
+        double middle() {
+            return 0.5 * (from + to);
+        }
+
+        double size() {
+            return Math.abs(x1 - x0)
+                    + Math.abs(y1 - y0)
+                    + Math.abs(x2 - x1)
+                    + Math.abs(y2 - y1)
+                    + Math.abs(x3 - x2)
+                    + Math.abs(y3 - y2);
+        }
+
+        /** De Casteljau at the middle: one half. */
+        Part half(boolean later) {
+            double ax = 0.5 * (x0 + x1);
+            double ay = 0.5 * (y0 + y1);
+            double bx = 0.5 * (x1 + x2);
+            double by = 0.5 * (y1 + y2);
+            double cx = 0.5 * (x2 + x3);
+            double cy = 0.5 * (y2 + y3);
+            double dx = 0.5 * (ax + bx);
+            double dy = 0.5 * (ay + by);
+            double ex = 0.5 * (bx + cx);
+            double ey = 0.5 * (by + cy);
+            double mx = 0.5 * (dx + ex);
+            double my = 0.5 * (dy + ey);
+            return later
+                    ? new Part(mx, my, ex, ey, cx, cy, x3, y3, middle(), to)
+                    : new Part(x0, y0, ax, ay, dx, dy, mx, my, from, middle());
+        }
+
+        double low(double ux, double uy) {
+            return Math.min(
+                    Math.min(ux * x0 + uy * y0, ux * x1 + uy * y1), Math.min(ux * x2 + uy * y2, ux * x3 + uy * y3));
+        }
+
+        double high(double ux, double uy) {
+            return Math.max(
+                    Math.max(ux * x0 + uy * y0, ux * x1 + uy * y1), Math.max(ux * x2 + uy * y2, ux * x3 + uy * y3));
+        }
+
+        /**
+         * The tangent of the half-angle of a cone about the chord that holds all directions, or infinity if a leg of
+         * the control polygon lies more than half a right angle off the chord.
+         */
+        double spread() {
+            double wx = x3 - x0;
+            double wy = y3 - y0;
+            return Math.max(
+                    spread(wx, wy, x1 - x0, y1 - y0),
+                    Math.max(spread(wx, wy, x2 - x1, y2 - y1), spread(wx, wy, x3 - x2, y3 - y2)));
+        }
+
+        private static double spread(double wx, double wy, double dx, double dy) {
+            double across = Math.abs(wx * dy - wy * dx);
+            double along = wx * dx + wy * dy;
+            if (across == 0 && along >= 0) {
+                return 0;
+            }
+            return along > across ? across / along : Double.POSITIVE_INFINITY;
+        }
+
+        /** Whether it lies within a distance of its chord and runs along it without turning back. */
+        boolean straight(double within) {
+            double wx = x3 - x0;
+            double wy = y3 - y0;
+            double norm = Math.sqrt(wx * wx + wy * wy);
+            if (!(norm > within)) {
+                return size() <= within;
+            }
+            double ux = wx / norm;
+            double uy = wy / norm;
+            boolean onwards = ux * (x1 - x0) + uy * (y1 - y0) >= 0
+                    && ux * (x2 - x1) + uy * (y2 - y1) >= 0
+                    && ux * (x3 - x2) + uy * (y3 - y2) >= 0;
+            return onwards && high(-uy, ux) - low(-uy, ux) <= within;
         }
     }
 
-    /** Two cubics share a stretch only if they are parts of one curve; its ends are then ends of either. */
-    private static List<Overlap> overlaps(Cubic a, Cubic b, double tolerance) {
-        List<double[]> ends = new ArrayList<>();
-        for (int end = 0; end <= 1; end++) {
-            Nearest onB = Nearest.of(b, a.at(end));
-            if (onB.distance() <= tolerance) {
-                ends.add(new double[] {end, onB.at()});
-            }
-            Nearest onA = Nearest.of(a, b.at(end));
-            if (onA.distance() <= tolerance) {
-                ends.add(new double[] {onA.at(), end});
-            }
-        }
-        ends.sort(Comparator.comparingDouble(pair -> pair[0]));
-        List<Overlap> found = new ArrayList<>();
-        for (int i = 0; i + 1 < ends.size(); i++) {
-            double[] p = ends.get(i);
-            double[] q = ends.get(i + 1);
-            if (p[0] < q[0] && p[1] != q[1] && coincide(a, p, b, q, tolerance)) {
-                found.add(new Overlap(p[0], q[0], p[1], q[1]));
-            }
-        }
-        return found;
+    private boolean apart(Part a, Part b) {
+        return apart(a, b, 1, 0) || apart(a, b, 0, 1) || apartByChord(a, b) || apartByChord(b, a);
     }
 
-    private static boolean coincide(Cubic a, double[] p, Cubic b, double[] q, double tolerance) {
-        // Distinct cubics have at most nine points in common.
-        if (a.at(p[0]).distance(a.at(q[0])) + a.at(p[0]).distance(a.at(0.5 * (p[0] + q[0])))
-                <= 2 * Math.max(CurvePath.JOINT, 2 * tolerance)) {
-            return false;
-        }
-        Cubic part = b.between(Math.min(p[1], q[1]), Math.max(p[1], q[1]));
-        for (int i = 1; i < 16; i++) {
-            double t = p[0] + (q[0] - p[0]) * i / 16;
-            if (Nearest.of(part, a.at(t)).distance() > tolerance) {
-                return false;
-            }
-        }
-        return true;
+    private boolean apartByChord(Part a, Part b) {
+        double wx = a.x3 - a.x0;
+        double wy = a.y3 - a.y0;
+        double norm = Math.sqrt(wx * wx + wy * wy);
+        return norm > 0 && (apart(a, b, wx / norm, wy / norm) || apart(a, b, -wy / norm, wx / norm));
     }
 
-    private void search(Cubic a, double a0, double a1, Cubic b, double b0, double b1, int depth) {
-        if (apart(a, b) || apart(b, a)) {
+    private boolean apart(Part a, Part b, double ux, double uy) {
+        return a.low(ux, uy) > b.high(ux, uy) + tolerance || b.low(ux, uy) > a.high(ux, uy) + tolerance;
+    }
+
+    private void search(Part a, Part b, int depth) {
+        if (apart(a, b) || (shareNoDirection(a, b) && converged(a, b))) {
             return;
         }
-        if (sharesNoDirection(a, b) && converged(a0, a1, b0, b1)) {
-            return;
-        }
-        boolean aFlat = flat(a);
-        boolean bFlat = flat(b);
-        if ((aFlat && bFlat) || depth >= DEEPEST) {
-            contact(a0, a1, b0, b1);
-            return;
-        }
-        double am = 0.5 * (a0 + a1);
-        double bm = 0.5 * (b0 + b1);
-        if (bFlat || (!aFlat && a.polygon() >= b.polygon())) {
-            search(a.between(0, 0.5), a0, am, b, b0, b1, depth + 1);
-            search(a.between(0.5, 1), am, a1, b, b0, b1, depth + 1);
+        boolean aStraight = a.straight(0.125 * tolerance);
+        boolean bStraight = b.straight(0.125 * tolerance);
+        if ((aStraight && bStraight) || depth >= DEEPEST) {
+            contact(a, b);
+        } else if (bStraight || (!aStraight && a.size() >= b.size())) {
+            search(a.half(false), b, depth + 1);
+            search(a.half(true), b, depth + 1);
         } else {
-            search(a, a0, a1, b.between(0, 0.5), b0, bm, depth + 1);
-            search(a, a0, a1, b.between(0.5, 1), bm, b1, depth + 1);
+            search(a, b.half(false), depth + 1);
+            search(a, b.half(true), depth + 1);
         }
     }
 
-    private boolean apart(Cubic a, Cubic b) {
-        double wx = a.end().getX() - a.start().getX();
-        double wy = a.end().getY() - a.start().getY();
-        double norm = Math.sqrt(wx * wx + wy * wy);
-        double ux = norm > 0 ? wx / norm : 1;
-        double uy = norm > 0 ? wy / norm : 0;
-        return apart(a, b, ux, uy) || apart(a, b, -uy, ux);
-    }
-
-    private boolean apart(Cubic a, Cubic b, double ux, double uy) {
-        double[] p = range(a, ux, uy);
-        double[] q = range(b, ux, uy);
-        return p[0] > q[1] + tolerance || q[0] > p[1] + tolerance;
-    }
-
-    private static double[] range(Cubic c, double ux, double uy) {
-        double p = ux * c.start().getX() + uy * c.start().getY();
-        double q = ux * c.startHandle().getX() + uy * c.startHandle().getY();
-        double r = ux * c.endHandle().getX() + uy * c.endHandle().getY();
-        double s = ux * c.end().getX() + uy * c.end().getY();
-        return new double[] {Math.min(Math.min(p, q), Math.min(r, s)), Math.max(Math.max(p, q), Math.max(r, s))};
-    }
-
-    private boolean flat(Cubic c) {
-        double wx = c.end().getX() - c.start().getX();
-        double wy = c.end().getY() - c.start().getY();
-        double norm = Math.sqrt(wx * wx + wy * wy);
-        if (!(norm > 0)) {
-            return c.polygon() <= tolerance / 8;
-        }
-        double[] across = range(c, -wy / norm, wx / norm);
-        double[] along = range(c, wx / norm, wy / norm);
-        return across[1] - across[0] <= tolerance / 8 && along[1] - along[0] <= norm + tolerance / 8;
-    }
-
-    /** Whether no direction of one is, up to sign, a direction of the other: the cones of the hodographs are apart. */
-    private static boolean sharesNoDirection(Cubic a, Cubic b) {
-        double[] p = cone(a);
-        double[] q = cone(b);
-        if (p == null || q == null) {
+    /** Whether no direction of one is, up to sign, a direction of the other. */
+    private static boolean shareNoDirection(Part a, Part b) {
+        double p = a.spread();
+        double q = b.spread();
+        if (!(p + q < 1)) {
             return false;
         }
-        double between = Math.abs(p[0] - q[0]) % Math.PI;
-        between = Math.min(between, Math.PI - between);
-        return between > p[1] + q[1];
+        double ax = a.x3 - a.x0;
+        double ay = a.y3 - a.y0;
+        double bx = b.x3 - b.x0;
+        double by = b.y3 - b.y0;
+        // tan of the angle between the chords against tan of the sum of the half-angles, (p + q) / (1 - p q).
+        return Math.abs(ax * by - ay * bx) * (1 - p * q) > Math.abs(ax * bx + ay * by) * (p + q);
     }
 
-    /** Middle and half-width of the cone of directions, or null if it is wider than a right angle. */
-    private static double[] cone(Cubic c) {
-        Vector2D whole = c.end().subtract(c.start());
-        if (whole.norm() == 0) {
-            return null;
-        }
-        double widest = 0;
-        for (Vector2D d : new Vector2D[] {
-            c.startHandle().subtract(c.start()),
-            c.endHandle().subtract(c.startHandle()),
-            c.end().subtract(c.endHandle())
-        }) {
-            if (d.norm() > 0) {
-                widest = Math.max(widest, Math.abs(Math.atan2(whole.signedArea(d), whole.dot(d))));
-            }
-        }
-        return widest < Math.PI / 4 ? new double[] {Math.atan2(whole.getY(), whole.getX()), widest} : null;
+    /** Newton's iteration from where the chords cross; true if it found the one meet of the pair. */
+    private boolean converged(Part a, Part b) {
+        double ax = a.x3 - a.x0;
+        double ay = a.y3 - a.y0;
+        double bx = b.x3 - b.x0;
+        double by = b.y3 - b.y0;
+        double det = ax * by - ay * bx;
+        double dx = b.x0 - a.x0;
+        double dy = b.y0 - a.y0;
+        double s = a.from + (dx * by - dy * bx) / det * (a.to - a.from);
+        double t = b.from + (dx * ay - dy * ax) / det * (b.to - b.from);
+        return converged(a, held(a, s), b, held(b, t));
     }
 
-    /** Newton's iteration for a(s) = b(t); true if it found the one meet inside the pair. */
-    private boolean converged(double a0, double a1, double b0, double b1) {
-        double s = 0.5 * (a0 + a1);
-        double t = 0.5 * (b0 + b1);
-        for (int i = 0; i < 12; i++) {
+    private static double held(Part part, double t) {
+        return Math.min(part.to, Math.max(part.from, t));
+    }
+
+    /** Newton's iteration for a(s) = b(t) from a first guess, held to the parts. */
+    private boolean converged(Part a, double atFirst, Part b, double atSecond) {
+        double s = atFirst;
+        double t = atSecond;
+        for (int i = 0; i < 10; i++) {
             double fx = first.x(s) - second.x(t);
             double fy = first.y(s) - second.y(t);
             double ax = first.dx(s);
@@ -191,127 +269,250 @@ final class CubicMeets {
             if (det == 0) {
                 return false;
             }
-            double ds = (fx * by - fy * bx) / det;
-            double dt = (fx * ay - fy * ax) / det;
-            s = Math.min(a1, Math.max(a0, s - ds));
-            t = Math.min(b1, Math.max(b0, t - dt));
-            if (Math.abs(ds) + Math.abs(dt) < 1e-15 * (1 + s + t) || i == 11) {
+            double nextS = held(a, s - (fx * by - fy * bx) / det);
+            double nextT = held(b, t - (fx * ay - fy * ax) / det);
+            boolean still = Math.abs(nextS - s) < 1e-15 && Math.abs(nextT - t) < 1e-15;
+            s = nextS;
+            t = nextT;
+            if (still) {
                 break;
             }
         }
-        double miss = Math.hypot(first.x(s) - second.x(t), first.y(s) - second.y(t));
-        double scale = first.polygon() + second.polygon();
-        if (miss > Math.min(1e-2 * tolerance, 1e-13 * scale + 1e-15 * Math.abs(first.x(s)))) {
+        if (Math.hypot(first.x(s) - second.x(t), first.y(s) - second.y(t)) > 0.25 * tolerance) {
             return false;
         }
-        contacts.add(new double[] {s, s, t, t, 1});
+        contacts.add(new Contact(s, t, true));
         return true;
     }
 
-    private void contact(double a0, double a1, double b0, double b1) {
-        if (!converged(a0, a1, b0, b1)) {
-            double s = 0.5 * (a0 + a1);
-            Nearest near = Nearest.of(second.between(b0, b1), first.at(s));
-            Nearest back = Nearest.of(first.between(a0, a1), near.point());
-            if (back.distance() <= tolerance) {
-                double onFirst = a0 + back.at() * (a1 - a0);
-                double onSecond = b0 + near.at() * (b1 - b0);
-                contacts.add(new double[] {onFirst, onFirst, onSecond, onSecond, 0});
+    /** Two parts that are as good as straight: the places nearest to where their chords are nearest. */
+    private void contact(Part a, Part b) {
+        Vector2D p = Vector2D.of(a.x0, a.y0);
+        Vector2D u = Vector2D.of(a.x3 - a.x0, a.y3 - a.y0);
+        Vector2D q = Vector2D.of(b.x0, b.y0);
+        Vector2D v = Vector2D.of(b.x3 - b.x0, b.y3 - b.y0);
+        Vector2D on = nearest(p, u, q, v);
+        double t = parameter(second, b, on);
+        double s = parameter(first, a, second.at(t));
+        t = parameter(second, b, first.at(s));
+        if (first.at(s).distance(second.at(t)) > tolerance) {
+            return;
+        }
+        if (!(shareNoDirection(a, b) && converged(a, s, b, t))) {
+            contacts.add(new Contact(s, t, false));
+        }
+    }
+
+    private static double parameter(Cubic c, Part part, Vector2D point) {
+        return Nearest.within(c, part.from, part.to, point).at();
+    }
+
+    /** The point of the segment p + [0, 1] u that is nearest to the segment q + [0, 1] v. */
+    private static Vector2D nearest(Vector2D p, Vector2D u, Vector2D q, Vector2D v) {
+        double det = u.signedArea(v);
+        Vector2D d = q.subtract(p);
+        double s = d.signedArea(v) / det;
+        double t = d.signedArea(u) / det;
+        if (s >= 0 && s <= 1 && t >= 0 && t <= 1) {
+            return p.add(s, u);
+        }
+        Vector2D best = p;
+        double least = Double.POSITIVE_INFINITY;
+        Vector2D[] places = {p, p.add(u), foot(p, u, q), foot(p, u, q.add(v))};
+        for (Vector2D place : places) {
+            double distance = foot(q, v, place).distance(place);
+            if (distance < least) {
+                least = distance;
+                best = place;
+            }
+        }
+        return best;
+    }
+
+    private static Vector2D foot(Vector2D p, Vector2D u, Vector2D from) {
+        double uu = u.normSq();
+        return uu > 0 ? p.add(Math.min(1, Math.max(0, from.subtract(p).dot(u) / uu)), u) : p;
+    }
+
+    /** Two cubics share a stretch only if they are parts of one curve; its ends are then ends of either. */
+    private List<Overlap> overlaps() {
+        List<Contact> ends = new ArrayList<>();
+        for (int end = 0; end <= 1; end++) {
+            Nearest onSecond = Nearest.of(second, first.at(end));
+            if (onSecond.distance() <= tolerance) {
+                ends.add(new Contact(end, onSecond.at(), false));
+            }
+            Nearest onFirst = Nearest.of(first, second.at(end));
+            if (onFirst.distance() <= tolerance) {
+                ends.add(new Contact(onFirst.at(), end, false));
+            }
+        }
+        ends.sort(Comparator.comparingDouble(Contact::s));
+        List<Overlap> found = new ArrayList<>();
+        for (int i = 0; i + 1 < ends.size(); i++) {
+            Contact p = ends.get(i);
+            Contact q = ends.get(i + 1);
+            if (p.s < q.s && p.t != q.t && coincide(p, q)) {
+                found.add(new Overlap(p.s, q.s, p.t, q.t));
+            }
+        }
+        return found;
+    }
+
+    /** Distinct cubics have at most nine points in common: fifteen between the ends decide. */
+    private boolean coincide(Contact p, Contact q) {
+        double least = Math.max(CurvePath.JOINT, 2 * tolerance);
+        Vector2D from = first.at(p.s);
+        double reach = Math.max(from.distance(first.at(q.s)), from.distance(first.at(0.5 * (p.s + q.s))));
+        if (reach <= least) {
+            return false;
+        }
+        for (int i = 1; i < 16; i++) {
+            if (distance(second, p.t, q.t, first.at(p.s + (q.s - p.s) * i / 16)) > tolerance) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Every part of the first against every part of the second, but not an overlap with itself. */
+    private void searchOutside(List<Overlap> overlaps) {
+        List<Double> cutsFirst = cuts(overlaps, true);
+        List<Double> cutsSecond = cuts(overlaps, false);
+        for (int i = 0; i + 1 < cutsFirst.size(); i++) {
+            for (int k = 0; k + 1 < cutsSecond.size(); k++) {
+                double s = 0.5 * (cutsFirst.get(i) + cutsFirst.get(i + 1));
+                double t = 0.5 * (cutsSecond.get(k) + cutsSecond.get(k + 1));
+                boolean extent = cutsFirst.get(i + 1) - cutsFirst.get(i) > 1e-12
+                        && cutsSecond.get(k + 1) - cutsSecond.get(k) > 1e-12;
+                if (extent && overlaps.stream().noneMatch(o -> holds(o, s, t))) {
+                    search(
+                            part(first, cutsFirst.get(i), cutsFirst.get(i + 1)),
+                            part(second, cutsSecond.get(k), cutsSecond.get(k + 1)),
+                            0);
+                }
             }
         }
     }
 
-    /** Contacts between which the curves stay within the tolerance are one meet. */
+    private static Part part(Cubic c, double from, double to) {
+        return new Part(c.between(from, to), from, to);
+    }
+
+    private static List<Double> cuts(List<Overlap> overlaps, boolean ofFirst) {
+        List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
+        for (Overlap o : overlaps) {
+            cuts.add(ofFirst ? o.fromFirst() : o.fromSecond());
+            cuts.add(ofFirst ? o.toFirst() : o.toSecond());
+        }
+        return cuts.stream().sorted().distinct().toList();
+    }
+
+    private static boolean holds(Overlap o, double s, double t) {
+        return s > o.fromFirst()
+                && s < o.toFirst()
+                && t > Math.min(o.fromSecond(), o.toSecond())
+                && t < Math.max(o.fromSecond(), o.toSecond());
+    }
+
     private List<Meet> grouped(List<Overlap> overlaps) {
-        contacts.sort(Comparator.comparingDouble(c -> c[0]));
-        List<List<double[]>> groups = new ArrayList<>();
-        for (double[] contact : contacts) {
-            if (overlaps.stream().anyMatch(o -> touches(o, contact))) {
-                continue;
+        contacts.sort(Comparator.comparingDouble(Contact::s).thenComparingDouble(Contact::t));
+        List<List<Contact>> groups = new ArrayList<>();
+        for (Contact contact : contacts) {
+            if (overlaps.stream().noneMatch(o -> ends(o, contact))) {
+                home(groups, contact).add(contact);
             }
-            List<double[]> home = null;
-            for (List<double[]> group : groups) {
-                if (hangTogether(group.get(group.size() - 1), contact)) {
-                    home = group;
-                }
-            }
-            if (home == null) {
-                home = new ArrayList<>();
-                groups.add(home);
-            }
-            home.add(contact);
         }
         List<Meet> meets = new ArrayList<>();
-        for (List<double[]> group : groups) {
+        for (List<Contact> group : groups) {
             meets.add(meet(group));
         }
         return meets;
     }
 
-    private boolean touches(Overlap o, double[] contact) {
-        double slack = Math.max(2 * tolerance, CurvePath.JOINT);
-        for (double[] end : new double[][] {{o.fromFirst(), o.fromSecond()}, {o.toFirst(), o.toSecond()}}) {
-            if (first.at(end[0]).distance(first.at(contact[0])) <= slack
-                    && second.at(end[1]).distance(second.at(contact[2])) <= slack) {
-                return true;
+    private List<Contact> home(List<List<Contact>> groups, Contact contact) {
+        for (List<Contact> group : groups) {
+            if (hangTogether(group.get(group.size() - 1), contact)) {
+                return group;
             }
         }
-        return false;
+        List<Contact> group = new ArrayList<>();
+        groups.add(group);
+        return group;
     }
 
-    private boolean hangTogether(double[] p, double[] q) {
+    private boolean ends(Overlap o, Contact contact) {
+        return near(o.fromFirst(), o.fromSecond(), contact) || near(o.toFirst(), o.toSecond(), contact);
+    }
+
+    private boolean near(double s, double t, Contact contact) {
+        double slack = Math.max(2 * tolerance, CurvePath.JOINT);
+        return first.at(s).distance(first.at(contact.s)) <= slack
+                && second.at(t).distance(second.at(contact.t)) <= slack;
+    }
+
+    /** Whether the curves stay within the tolerance of each other between two contacts. */
+    private boolean hangTogether(Contact p, Contact q) {
         for (int i = 1; i < 4; i++) {
-            Vector2D a = first.at(p[0] + (q[0] - p[0]) * i / 4);
-            Vector2D b = second.at(p[2] + (q[2] - p[2]) * i / 4);
-            double apart = a.distance(b);
-            if (apart > tolerance) {
-                Vector2D way = second.tangent(p[2] + (q[2] - p[2]) * i / 4);
-                if (Math.abs(way.signedArea(a.subtract(b))) > tolerance || apart > 1e3 * tolerance) {
-                    return false;
-                }
+            double s = p.s + (q.s - p.s) * i / 4;
+            double t = p.t + (q.t - p.t) * i / 4;
+            if (distance(second, p.t, q.t, first.at(s)) > tolerance
+                    || distance(first, p.s, q.s, second.at(t)) > tolerance) {
+                return false;
             }
         }
         return true;
     }
 
-    private Meet meet(List<double[]> group) {
-        double[] low = group.get(0);
-        double[] high = group.get(group.size() - 1);
-        double[] best = group.stream()
-                .min(Comparator.comparingDouble(c -> first.at(c[0]).distance(second.at(c[2]))))
-                .orElseThrow();
-        for (double[] c : group) {
+    private static double distance(Cubic c, double one, double other, Vector2D point) {
+        return Nearest.within(c, Math.min(one, other), Math.max(one, other), point)
+                .distance();
+    }
+
+    private Meet meet(List<Contact> group) {
+        for (Contact c : group) {
             for (int end = 0; end <= 1; end++) {
-                if (first.at(end).distance(second.at(c[2])) <= tolerance) {
-                    return new Meet(end, c[2], first.at(end), Meet.Kind.TOUCHING);
+                if (first.at(end).distance(second.at(c.t)) <= tolerance) {
+                    return new Meet(end, c.t, first.at(end), Meet.Kind.TOUCHING);
                 }
-                if (second.at(end).distance(first.at(c[0])) <= tolerance) {
-                    return new Meet(c[0], end, first.at(c[0]), Meet.Kind.TOUCHING);
+                if (second.at(end).distance(first.at(c.s)) <= tolerance) {
+                    return new Meet(c.s, end, first.at(c.s), Meet.Kind.TOUCHING);
                 }
             }
         }
-        return new Meet(
-                best[0], best[2], first.at(best[0]), crosses(low, high) ? Meet.Kind.CROSSING : Meet.Kind.TOUCHING);
+        Contact best = group.get(0);
+        for (Contact c : group) {
+            best = miss(c) < miss(best) ? c : best;
+        }
+        boolean crosses = (group.size() == 1 && best.transversal) || crosses(group.get(0), group.get(group.size() - 1));
+        return new Meet(best.s, best.t, first.at(best.s), crosses ? Meet.Kind.CROSSING : Meet.Kind.TOUCHING);
     }
 
-    /** Whether the first is on different sides of the second before and after. */
-    private boolean crosses(double[] low, double[] high) {
-        if (low[4] == 1 && low[0] == high[0]) {
-            Vector2D a = first.tangent(low[0]);
-            Vector2D b = second.tangent(low[2]);
-            if (Math.abs(a.signedArea(b)) > 1e-6) {
-                return true;
+    private double miss(Contact c) {
+        return first.at(c.s).distance(second.at(c.t));
+    }
+
+    /** Whether the first is on different sides of the second before and after, as near as that can be told. */
+    private boolean crosses(Contact low, Contact high) {
+        for (double step = 1e-6; step < 0.1; step *= 4) {
+            double before = side(low.s - step, low.t, step);
+            double after = side(high.s + step, high.t, step);
+            if (Math.abs(before) > 2 * tolerance && Math.abs(after) > 2 * tolerance) {
+                return before * after < 0;
             }
         }
-        double step = 1e-4;
-        double before = Math.max(0, low[0] - step);
-        double after = Math.min(1, high[0] + step);
-        return side(before) * side(after) < 0;
+        return false;
     }
 
-    private double side(double t) {
-        Vector2D p = first.at(t);
-        Nearest near = Nearest.of(second, p);
-        return second.tangent(near.at()).signedArea(p.subtract(near.point()));
+    /** How far left of the second a place of the first lies, seen near a parameter of the second. */
+    private double side(double s, double near, double step) {
+        if (s < 0 || s > 1) {
+            return 0;
+        }
+        Vector2D p = first.at(s);
+        double reach = Math.max(1e-3, 16 * step);
+        Nearest nearest = Nearest.within(second, Math.max(0, near - reach), Math.min(1, near + reach), p);
+        Vector2D way = second.tangent(nearest.at());
+        return way.signedArea(p.subtract(nearest.point()));
     }
 }

@@ -10,6 +10,7 @@ final class CurveMeets {
     private CurveMeets() {}
 
     static Meets of(Curve a, Curve b, double tolerance) {
+        Checks.tolerance(tolerance, Math.max(size(a), size(b)));
         if (b instanceof Straight s) {
             return CarrierMeets.of(a, s, tolerance);
         }
@@ -23,6 +24,19 @@ final class CurveMeets {
             return swapped(CarrierMeets.of(b, arc, tolerance));
         }
         return CubicMeets.of((Cubic) a, (Cubic) b, tolerance);
+    }
+
+    /** The largest coordinate of the control points, or of the circle of an arc. */
+    private static double size(Curve curve) {
+        if (curve instanceof Arc arc) {
+            return size(arc.centre()) + arc.radius();
+        }
+        double ends = Math.max(size(curve.start()), size(curve.end()));
+        return curve instanceof Cubic c ? Math.max(ends, Math.max(size(c.startHandle()), size(c.endHandle()))) : ends;
+    }
+
+    private static double size(Vector2D p) {
+        return Math.max(Math.abs(p.getX()), Math.abs(p.getY()));
     }
 
     private static Meets swapped(Meets meets) {

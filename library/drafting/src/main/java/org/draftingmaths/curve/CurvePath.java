@@ -34,7 +34,7 @@ public record CurvePath(List<Curve> curves) {
 
     /** Checks that there is a curve and that each begins where the one before ends. */
     public CurvePath {
-        curves = List.copyOf(curves);
+        curves = CurveList.copyOf(curves);
         if (curves.isEmpty()) {
             throw new IllegalArgumentException("path has no curves; allowed is one or more");
         }
@@ -119,11 +119,7 @@ public record CurvePath(List<Curve> curves) {
 
     /** The length in mm, each curve's to {@link Accuracy#DEFAULT}. */
     public double length() {
-        double sum = 0;
-        for (Curve curve : curves) {
-            sum += curve.length();
-        }
-        return sum;
+        return lengths()[curves.size()];
     }
 
     /** The length in mm, the whole of it to the accuracy. */
@@ -135,13 +131,9 @@ public record CurvePath(List<Curve> curves) {
         return sum;
     }
 
-    /** The length up to the start of each curve, and last the whole length. */
+    /** The length up to the start of each curve, and last the whole length. Not to be modified. */
     double[] lengths() {
-        double[] lengths = new double[curves.size() + 1];
-        for (int i = 0; i < curves.size(); i++) {
-            lengths[i + 1] = lengths[i] + curves.get(i).length();
-        }
-        return lengths;
+        return ((CurveList) curves).lengths();
     }
 
     /** The point at a length from the start; past the ends is an {@link IllegalArgumentException} with the range. */
@@ -191,7 +183,7 @@ public record CurvePath(List<Curve> curves) {
 
     private Place place(int index, double along) {
         Curve curve = curves.get(index);
-        double length = curve.length();
+        double length = lengths()[index + 1] - lengths()[index];
         if (along <= SLACK) {
             return new Place(index, 0);
         }
@@ -204,11 +196,12 @@ public record CurvePath(List<Curve> curves) {
             throw new IllegalArgumentException(
                     "place is on curve " + place.index() + "; the path has curves 0 to " + (curves.size() - 1));
         }
-        double sum = 0;
-        for (int i = 0; i < place.index(); i++) {
-            sum += curves.get(i).length();
+        Curve curve = curves.get(place.index());
+        double before = lengths()[place.index()];
+        if (place.t() == 0) {
+            return before;
         }
-        return sum + curves.get(place.index()).length(0, place.t(), Accuracy.DEFAULT);
+        return place.t() == 1 ? lengths()[place.index() + 1] : before + curve.length(0, place.t(), Accuracy.DEFAULT);
     }
 
     /**

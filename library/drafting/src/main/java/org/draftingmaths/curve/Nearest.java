@@ -19,11 +19,18 @@ public record Nearest(double at, Vector2D point, double distance) {
     /** The place of a curve nearest to a point; {@link #at} is its parameter. */
     public static Nearest of(Curve curve, Vector2D point) {
         Checks.point("point", point);
-        Nearest best = candidate(curve, 0, point);
+        return within(curve, 0, 1, point);
+    }
+
+    /** The nearest place between two parameters of a curve. */
+    static Nearest within(Curve curve, double from, double to, Vector2D point) {
+        Nearest best = candidate(curve, from, point);
         for (double t : stationary(curve, point)) {
-            best = better(best, candidate(curve, t, point));
+            if (t > from && t < to) {
+                best = better(best, candidate(curve, t, point));
+            }
         }
-        return better(best, candidate(curve, 1, point));
+        return better(best, candidate(curve, to, point));
     }
 
     /** The place of a path nearest to a point; {@link #at} is the length from the path's start. */

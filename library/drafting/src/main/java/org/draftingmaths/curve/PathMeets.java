@@ -3,7 +3,6 @@ package org.draftingmaths.curve;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Where paths meet each other or themselves: the meets of their curves, told by length, each place once. */
@@ -17,7 +16,7 @@ final class PathMeets {
         this.first = first;
         this.second = second;
         this.tolerance = tolerance;
-        this.near = 2 * CurvePath.JOINT + 4 * tolerance;
+        this.near = 4 * tolerance;
     }
 
     static Meets of(CurvePath first, CurvePath second, double tolerance) {
@@ -30,52 +29,79 @@ final class PathMeets {
     }
 
     /** A curve of a path and where it starts; a gap at a joint is a straight of no length. */
-    private record Part(Curve curve, Bounds2D bounds, double start, boolean bridge) {
+    private record Part(Curve curve, Box box, double start, boolean bridge) {
         double at(double t) {
-            return bridge ? start : start + curve.length(0, t, Accuracy.DEFAULT);
+            return bridge || t == 0 ? start : start + curve.length(0, t, Accuracy.DEFAULT);
+        }
+    }
+
+    /** An upright rectangle around a curve, found from its control points or its circle. */
+    private record Box(double left, double right, double low, double high) {
+        static Box around(Curve curve) {
+            if (curve instanceof Arc arc) {
+                double r = arc.radius();
+                double x = arc.centre().getX();
+                double y = arc.centre().getY();
+                return new Box(x - r, x + r, y - r, y + r);
+            }
+            double ax = curve.start().getX();
+            double ay = curve.start().getY();
+            double bx = curve.end().getX();
+            double by = curve.end().getY();
+            Box ends = new Box(Math.min(ax, bx), Math.max(ax, bx), Math.min(ay, by), Math.max(ay, by));
+            return curve instanceof Cubic c ? ends.with(c.startHandle()).with(c.endHandle()) : ends;
         }
 
-        boolean clearOf(Part other, double tolerance) {
-            Vector2D a = bounds.getMin();
-            Vector2D b = bounds.getMax();
-            Vector2D c = other.bounds.getMin();
-            Vector2D d = other.bounds.getMax();
-            return a.getX() > d.getX() + tolerance
-                    || c.getX() > b.getX() + tolerance
-                    || a.getY() > d.getY() + tolerance
-                    || c.getY() > b.getY() + tolerance;
+        private Box with(Vector2D p) {
+            double x = p.getX();
+            double y = p.getY();
+            return new Box(Math.min(left, x), Math.max(right, x), Math.min(low, y), Math.max(high, y));
+        }
+
+        boolean clearOf(Box other, double tolerance) {
+            return left > other.right + tolerance
+                    || other.left > right + tolerance
+                    || low > other.high + tolerance
+                    || other.low > high + tolerance;
         }
     }
 
     /** A path as parts. */
     private static final class Track {
         private final CurvePath path;
-        private final List<Part> parts = new ArrayList<>();
+        private final List<Part> parts;
         private final double[] joints;
+        private final double[] gaps;
         private final double length;
         private final boolean closed;
 
         Track(CurvePath path, double tolerance) {
+            List<Curve> curves = path.curves();
             this.path = path;
+            this.parts = new ArrayList<>(curves.size());
             this.joints = path.lengths();
+            this.gaps = new double[joints.length];
             this.length = joints[joints.length - 1];
             this.closed = path.closes(CurvePath.JOINT);
-            List<Curve> curves = path.curves();
             for (int i = 0; i < curves.size(); i++) {
-                parts.add(new Part(curves.get(i), curves.get(i).bounds(), joints[i], false));
+                Curve curve = curves.get(i);
+                parts.add(new Part(curve, Box.around(curve), joints[i], false));
                 if (i + 1 < curves.size() || closed) {
-                    bridge(
-                            curves.get(i).end(),
-                            curves.get((i + 1) % curves.size()).start(),
-                            joints[i + 1],
-                            tolerance);
+                    bridge(curve.end(), curves.get((i + 1) % curves.size()).start(), i + 1, tolerance);
                 }
             }
         }
 
-        private void bridge(Vector2D from, Vector2D to, double at, double tolerance) {
-            if (from.distance(to) > 0.5 * tolerance) {
-                parts.add(new Part(new Straight(from, to), Bounds2D.from(from, to), at, true));
+        private void bridge(Vector2D from, Vector2D to, int joint, double tolerance) {
+            double dx = to.getX() - from.getX();
+            double dy = to.getY() - from.getY();
+            if (dx * dx + dy * dy > 0.25 * tolerance * tolerance) {
+                Straight gap = new Straight(from, to);
+                parts.add(new Part(gap, Box.around(gap), joints[joint], true));
+                gaps[joint] = from.distance(to);
+                if (joint == joints.length - 1) {
+                    gaps[0] = gaps[joint];
+                }
             }
         }
 
@@ -84,14 +110,26 @@ final class PathMeets {
             return closed ? Math.min(d, Math.abs(length - d)) : d;
         }
 
-        /** The joint at a position, or the position itself. */
+        /**
+         * The joint at a position, or the position itself. What happens about the gap of a joint happens at the joint:
+         * a line at an angle of a sixteenth may meet both curves and the gap.
+         */
         double snapped(double at, double near) {
-            for (double joint : joints) {
-                if (Math.abs(at - joint) <= near) {
-                    return closed && joint == length ? 0 : joint;
+            for (int i = 0; i < joints.length; i++) {
+                if (Math.abs(at - joints[i]) <= near + 16 * gaps[i]) {
+                    return closed && i == joints.length - 1 ? 0 : joints[i];
                 }
             }
             return at;
+        }
+
+        /** Sixteen times the gap if the position is a joint, else nothing. */
+        double looseness(double at) {
+            double most = 0;
+            for (int i = 0; i < joints.length; i++) {
+                most = at == joints[i] ? Math.max(most, 16 * gaps[i]) : most;
+            }
+            return most;
         }
 
         boolean isJoint(double at) {
@@ -128,7 +166,7 @@ final class PathMeets {
         List<Overlap> overlaps = new ArrayList<>();
         for (Part a : first.parts) {
             for (Part b : second.parts) {
-                if (!a.clearOf(b, tolerance)) {
+                if (!a.box.clearOf(b.box, tolerance)) {
                     add(CurveMeets.of(a.curve, b.curve, tolerance), a, b, points, overlaps);
                 }
             }
@@ -144,12 +182,11 @@ final class PathMeets {
             add(CurveMeets.ofItself(a.curve, tolerance), a, a, points, overlaps);
             for (int j = i + 1; j < first.parts.size(); j++) {
                 Part b = first.parts.get(j);
-                if (!a.clearOf(b, tolerance)) {
+                if (!a.box.clearOf(b.box, tolerance)) {
                     add(CurveMeets.of(a.curve, b.curve, tolerance), a, b, points, overlaps);
                 }
             }
         }
-        points.removeIf(m -> first.apart(m.onFirst(), m.onSecond()) <= near);
         return told(points, overlaps);
     }
 
@@ -170,6 +207,9 @@ final class PathMeets {
         List<Meet> kept = new ArrayList<>();
         for (Meet m : points) {
             Meet meet = atJoint(m);
+            if (first == second && first.apart(meet.onFirst(), meet.onSecond()) <= 2 * near) {
+                continue;
+            }
             if (joined.stream().noneMatch(o -> covers(o, meet)) && kept.stream().noneMatch(k -> same(k, meet))) {
                 kept.add(meet);
             }
@@ -231,7 +271,8 @@ final class PathMeets {
 
     private Meet atJoint(Meet m) {
         double a = first.snapped(m.onFirst(), near);
-        double b = second.snapped(m.onSecond(), near);
+        double b = second.snapped(m.onSecond(), near + first.looseness(a));
+        a = first.snapped(a, near + second.looseness(b));
         if (first == second && a > b) {
             double swap = a;
             a = b;
