@@ -179,15 +179,37 @@ final class PathMeets {
         List<Overlap> overlaps = new ArrayList<>();
         for (int i = 0; i < first.parts.size(); i++) {
             Part a = first.parts.get(i);
-            add(CurveMeets.ofItself(a.curve, tolerance), a, a, points, overlaps);
+            if (!OneWay.forward(a.curve, a.curve.start().vectorTo(a.curve.end()))) {
+                add(CurveMeets.ofItself(a.curve, tolerance), a, a, points, overlaps);
+            }
             for (int j = i + 1; j < first.parts.size(); j++) {
                 Part b = first.parts.get(j);
-                if (!a.box.clearOf(b.box, tolerance)) {
+                if (!a.box.clearOf(b.box, tolerance) && !runsOn(i, j)) {
                     add(CurveMeets.of(a.curve, b.curve, tolerance), a, b, points, overlaps);
                 }
             }
         }
         return told(points, overlaps);
+    }
+
+    /** Whether two parts are neighbours that go one way: they can meet at their joint only, and that is no meet. */
+    private boolean runsOn(int i, int j) {
+        int last = first.parts.size() - 1;
+        Curve a = first.parts.get(i).curve;
+        Curve b = first.parts.get(j).curve;
+        if (onlyBridges(i + 1, j - 1)) {
+            return OneWay.runsOn(a, b);
+        }
+        return first.closed && onlyBridges(0, i - 1) && onlyBridges(j + 1, last) && OneWay.runsOn(b, a);
+    }
+
+    private boolean onlyBridges(int from, int to) {
+        for (int k = from; k <= to; k++) {
+            if (!first.parts.get(k).bridge) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void add(Meets found, Part a, Part b, List<Meet> points, List<Overlap> overlaps) {
