@@ -77,7 +77,8 @@ public final class CellEngine implements AutoCloseable {
      */
     public CellEngine(List<Path> classPath) {
         shell = JShell.builder().executionEngine(control.provider(), Map.of()).build();
-        // Before the analysis exists: it indexes the class path in the background, and a jar added meanwhile gets lost.
+        // Before the analysis exists: it indexes the class path in the background, and a jar added meanwhile can get
+        // lost.
         classPath.forEach(path -> shell.addToClasspath(path.toString()));
         analysis = shell.sourceCodeAnalysis();
         splitter = new CellSplitter(analysis);
@@ -262,7 +263,8 @@ public final class CellEngine implements AutoCloseable {
     }
 
     private CellException failure(JShellException thrown, Place place) {
-        StringBuilder calls = new StringBuilder();
+        // A set: a method that calls itself without end has a thousand callers at one place.
+        Set<String> callers = new LinkedHashSet<>();
         Place deepest = null;
         int line = 1;
         for (StackTraceElement frame : thrown.getStackTrace()) {
@@ -272,13 +274,13 @@ public final class CellEngine implements AutoCloseable {
                 line = frame.getLineNumber();
             } else if (called != null) {
                 Cell cell = called.cell();
-                calls.append(" (called from ")
-                        .append(cell.place(cell.startOfLine(called.offset(), frame.getLineNumber())))
-                        .append(')');
+                callers.add(cell.place(cell.startOfLine(called.offset(), frame.getLineNumber())));
             }
         }
+        String calls = callers.stream().map(c -> " (called from " + c + ")").collect(Collectors.joining());
         String message = describe(thrown) + calls;
-        return deepest == null ? place.error(1, message) : deepest.error(line, message);
+        CellException error = deepest == null ? place.error(1, message) : deepest.error(line, message);
+        return thrown instanceof EvalException ? error.asThrown() : error;
     }
 
     /** JShell names the file of a frame in a snippet by a hash sign and the snippet's id. */

@@ -81,13 +81,25 @@ public final class Lesson {
         JsonObject copy = notebook.deepCopy();
         for (JsonObject cell : cellsIn(copy)) {
             if (tags(cell).contains(LessonCell.ANSWER)) {
-                cell.add("source", lines(isCode(cell) ? PROMPT : PROSE_PROMPT));
+                prompt(cell);
             }
             if (isCode(cell)) {
                 cell.add("outputs", new JsonArray());
                 cell.add("execution_count", JsonNull.INSTANCE);
             }
         }
+        return new Lesson(name, copy);
+    }
+
+    /**
+     * The lesson as it is when one answer is missing and all others are given.
+     *
+     * @param number of the code cell
+     * @return the lesson with that cell emptied to a prompt
+     */
+    Lesson withoutAnswer(int number) {
+        JsonObject copy = notebook.deepCopy();
+        prompt(cellsIn(copy).stream().filter(Lesson::isCode).toList().get(number - 1));
         return new Lesson(name, copy);
     }
 
@@ -145,6 +157,10 @@ public final class Lesson {
 
     private static boolean isCode(JsonObject cell) {
         return cell.get("cell_type").getAsString().equals("code");
+    }
+
+    private static void prompt(JsonObject cell) {
+        cell.add("source", lines(isCode(cell) ? PROMPT : PROSE_PROMPT));
     }
 
     private static void keepTagsOnly(JsonObject cell) {

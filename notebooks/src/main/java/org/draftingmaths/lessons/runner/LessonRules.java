@@ -39,7 +39,8 @@ import org.draftingmaths.lessons.kernel.Fragment;
  *   <li>Nothing prints as an address, as an array does; no method names what does not exist, which other kernels accept
  *       and let fail at the call. Running the lesson tells both.
  *   <li>A check is loud by itself, because "run all" goes on after a failing cell: no {@code assert} (assertions are off),
- *       no empty {@code catch}, no tag that lets a cell throw; and the learners' copy fails as long as it has no answers.
+ *       no empty {@code catch}, no tag that lets a cell throw; and a check throws as long as any one answer is missing, instead of a
+ *       cell that does not compile.
  *   <li>No line of a text block starts with a per cent sign: a kernel would take it for its own.
  * </ol>
  */
@@ -101,21 +102,30 @@ public final class LessonRules {
     }
 
     /**
-     * Whether the checks of a lesson see that nothing was answered: the last half of rule 7.
+     * Whether the checks of a lesson see that an answer is missing: the last half of rule 7. Each answer is left out alone,
+     * because a lesson stops at its first failure and would never come to its second check.
      *
      * @param lesson with answers in it
-     * @param limit for running its learners' copy
+     * @param limit for running it without one of them
      * @return what it breaks; nothing for a lesson without answers
      */
     public static List<Violation> brokenByLearners(Lesson lesson, Duration limit) {
-        if (lesson.cells().stream().noneMatch(c -> c.isCode() && c.isAnswer())) {
-            return List.of();
+        List<Violation> found = new ArrayList<>();
+        for (LessonCell cell : lesson.cells()) {
+            if (cell.isCode() && cell.isAnswer()) {
+                found.addAll(brokenWithoutAnswer(lesson, cell.number(), limit));
+            }
         }
+        return List.copyOf(found);
+    }
+
+    private static List<Violation> brokenWithoutAnswer(Lesson lesson, int number, Duration limit) {
         try {
-            LessonRunner.run(lesson.withoutAnswers(), limit);
-            return List.of(new Violation(7, 0, 0, "the learners' copy runs to its end without an answer"));
-        } catch (CellException expected) {
-            return List.of();
+            LessonRunner.run(lesson.withoutAnswer(number), limit);
+            return List.of(new Violation(7, number, 1, "no check misses this answer"));
+        } catch (CellException e) {
+            String message = "without this answer no check is reached; declare its names in a cell before: ";
+            return e.isThrown() ? List.of() : List.of(new Violation(7, number, 1, message + e.getMessage()));
         }
     }
 

@@ -57,7 +57,7 @@ public final class LessonRunner {
             Object value = engine.run(cell.number(), cell.source(), output);
             return output.end(value, cell.number());
         } catch (CellException e) {
-            throw new CellException(lesson.name() + ", " + e.getMessage());
+            throw e.after(lesson.name() + ", ");
         }
     }
 

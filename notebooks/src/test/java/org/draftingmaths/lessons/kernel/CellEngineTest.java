@@ -122,6 +122,25 @@ class CellEngineTest {
     }
 
     @Test
+    void tellsEachCallerOnceWhenAMethodCallsItselfWithoutEnd() throws CellException {
+        run("int deeper(int n) {\n    return deeper(n + 1);\n}");
+        assertThat(failure("deeper(0)")).hasMessage("""
+                cell 1, line 2: java.lang.StackOverflowError (called from cell 1, line 2)
+                        return deeper(n + 1);
+                        ^""");
+    }
+
+    @Test
+    void tellsCodeThatThrowsFromCodeThatCannotRun() {
+        assertThat(failure("int z = 1 / 0;").isThrown()).isTrue();
+        assertThat(failure("int z = nothing;").isThrown()).isFalse();
+        assertThat(failure("int f() { return nothing(); }\nf()").isThrown()).isFalse();
+        output.whenPrinting = engine::interrupt;
+        assertThat(failure("System.out.print(\"x\");\nwhile (true) {}").isThrown())
+                .isFalse();
+    }
+
+    @Test
     void namesTheCauseOfAFailure() {
         assertThat(failure("throw new IllegalStateException(\"outer\", new IllegalArgumentException(\"inner\"));"))
                 .hasMessageStartingWith("cell 1, line 1: java.lang.IllegalStateException: outer; caused by"

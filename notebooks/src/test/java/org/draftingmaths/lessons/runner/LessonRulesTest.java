@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Each rule fails where it is broken, and only there. */
 class LessonRulesTest {
     private static final Duration LIMIT = Duration.ofSeconds(30);
+    private static final String CHECK = "if (mine != 4) { throw new IllegalStateException(\"not yet\"); }";
 
     static Stream<Arguments> brokenCells() {
         return Stream.of(
@@ -143,13 +144,34 @@ class LessonRulesTest {
     @Test
     void rule7WantsChecksThatSeeAMissingAnswer() {
         assertThat(LessonRules.brokenByLearners(exercise("System.out.println(mine == 4);"), LIMIT))
-                .extracting(Violation::rule)
-                .containsExactly(7);
-        assertThat(LessonRules.brokenByLearners(
-                        exercise("if (mine != 4) { throw new IllegalStateException(\"not yet\"); }"), LIMIT))
-                .isEmpty();
+                .extracting(Violation::rule, Violation::cell)
+                .containsExactly(tuple(7, 2));
+        assertThat(LessonRules.brokenByLearners(exercise(CHECK), LIMIT)).isEmpty();
         assertThat(LessonRules.brokenByLearners(Notebooks.of("int noExercise = 1;"), LIMIT))
                 .isEmpty();
+    }
+
+    @Test
+    void rule7AsksForEveryAnswerAlone() {
+        JsonArray cells = exercise(CHECK).notebook().getAsJsonArray("cells");
+        cells.add(Notebooks.code("int second = 0;"));
+        cells.add(Notebooks.code("second = mine + 1;", LessonCell.ANSWER));
+        cells.add(Notebooks.code("System.out.println(second == 5);"));
+        assertThat(LessonRules.brokenByLearners(Notebooks.of(cells), LIMIT))
+                .extracting(Violation::rule, Violation::cell)
+                .containsExactly(tuple(7, 5));
+    }
+
+    @Test
+    void rule7DoesNotTakeACompilersWordForACheck() {
+        JsonArray cells = new JsonArray();
+        cells.add(Notebooks.code("int mine = 4;", LessonCell.ANSWER));
+        cells.add(Notebooks.code(CHECK));
+        assertThat(LessonRules.brokenByLearners(Notebooks.of(cells), LIMIT))
+                .singleElement()
+                .asString()
+                .startsWith("cell 1, line 1: without this answer no check is reached")
+                .contains("cannot find symbol");
     }
 
     private static Lesson exercise(String check) {
