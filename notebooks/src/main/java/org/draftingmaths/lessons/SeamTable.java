@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.draftingmaths.seam.Walk;
 import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Mates;
 import org.draftingmaths.unit.Steps;
 
 /** The seams of a draft as a table of plain text. */
@@ -25,15 +26,21 @@ final class SeamTable {
 
     private static String row(Walk walk, Walk.Interval interval, double tolerance) {
         double difference = interval.difference();
+        Mates.Printed printed = printed(interval, tolerance);
         return String.format(
                 Locale.ROOT,
                 ROW,
                 walk.seam().name(),
                 interval.number() + " of " + walk.intervals().size(),
-                Steps.DEFAULT.both(Length.mm(interval.first())),
-                Steps.DEFAULT.both(Length.mm(interval.second())),
+                Steps.DEFAULT.both(printed.first()),
+                Steps.DEFAULT.both(printed.second()),
                 String.format(Locale.ROOT, "%.2f mm", unsigned(difference)),
                 Math.abs(difference) <= tolerance ? "matches" : "DOES NOT MATCH");
+    }
+
+    /** Mates that match are printed alike. */
+    static Mates.Printed printed(Walk.Interval interval, double tolerance) {
+        return Mates.printAlike(Length.mm(interval.first()), Length.mm(interval.second()), Length.mm(tolerance));
     }
 
     /** Nothing is printed as nothing, and never as minus nothing. */

@@ -73,8 +73,12 @@ public final class Show {
                         .map(interval -> row(
                                 walk.seam().name(),
                                 interval.number() + " of " + walk.intervals().size(),
-                                print(interval.first()),
-                                print(interval.second()),
+                                print(SeamTable.printed(interval, tolerance)
+                                        .first()
+                                        .mm()),
+                                print(SeamTable.printed(interval, tolerance)
+                                        .second()
+                                        .mm()),
                                 String.format(Locale.ROOT, "%.2f mm", SeamTable.unsigned(interval.difference())),
                                 Math.abs(interval.difference()) <= tolerance ? "matches" : "does not match")))
                 .collect(Collectors.joining());
