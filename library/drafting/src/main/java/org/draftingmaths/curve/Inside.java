@@ -70,7 +70,7 @@ public final class Inside {
         return winding;
     }
 
-    private static int crossings(Curve curve, Vector2D end, Vector2D p) {
+    static int crossings(Curve curve, Vector2D end, Vector2D p) {
         int sum = 0;
         double from = 0;
         Vector2D a = curve.start();
