@@ -211,6 +211,13 @@ final class Assembly {
     }
 
     private static void requireDartInside(Piece piece, Opening dart) {
+        double angle = Measured.angle(piece, dart.name());
+        if (angle <= 0) {
+            throw new DraftingException(
+                    "Draw dart '" + dart.name() + "'",
+                    "its point at " + Outlines.words(Measured.tip(piece, dart.name()))
+                            + " lies outside the cloth, or its mouth is drawn backwards along the edge");
+        }
         for (Leg leg : Leg.values()) {
             CurvePath line = Measured.leg(piece, dart.name(), leg);
             for (Panel panel : piece.panels()) {

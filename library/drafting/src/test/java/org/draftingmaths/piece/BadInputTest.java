@@ -321,4 +321,27 @@ class BadInputTest {
                 () -> Darts.rotateBy(adrift, "dart", Spot.on("side", 100), "new dart", Double.NaN),
                 "An angle to be moved is a number: NaN.");
     }
+
+    /** An apex below the waist would add cloth instead of taking it; so would a mouth drawn backwards. */
+    @Test
+    void dartTurnedInsideOut() {
+        for (double[] dart : new double[][] {{80, 100, -120, 120}, {120, 100, 120, 80}}) {
+            refused(
+                    () -> Drawing.of("square")
+                            .from(0, 0)
+                            .edge("bottom", Role.SEAM)
+                            .line(dart[0], 0)
+                            .dart("dart", dart[1], dart[2], dart[3], 0, 0, Leg.BEFORE)
+                            .line(200, 0)
+                            .edge("side", Role.SEAM)
+                            .line(200, 200)
+                            .edge("top", Role.SEAM)
+                            .line(0, 200)
+                            .edge("fold", Role.FOLD)
+                            .line(0, 0)
+                            .piece(),
+                    "Draw dart 'dart': its point at (100.0, " + dart[2]
+                            + ") lies outside the cloth, or its mouth is drawn" + " backwards along the edge.");
+        }
+    }
 }
