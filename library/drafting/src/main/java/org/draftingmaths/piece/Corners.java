@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
@@ -152,15 +153,19 @@ record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
     /** The corners of a ring that lie at a spot. */
     private static List<Integer> cornersAt(Piece piece, Panel panel, Spot spot) {
         if (spot instanceof Spot.Tip tip) {
-            return Stream.of(Leg.values())
-                    .map(leg -> piece.opening(tip.opening()).leg(leg))
-                    .flatMap(leg -> cornersAt(panel, leg, piece.base(leg).length(), Optional.empty()).stream())
-                    .distinct()
-                    .toList();
+            return cornersAt(piece, panel, Measured.tip(piece, tip.opening()));
         }
         Spot.On on = (Spot.On) spot;
         List<Integer> beside = cornersAt(panel, on.border(), on.arc(), on.beside());
         return beside.isEmpty() ? cornersAt(panel, on.border(), on.arc(), Optional.empty()) : beside;
+    }
+
+    /** Every panel that comes to an apex may be cut from there, whatever darts lie on either side of it. */
+    private static List<Integer> cornersAt(Piece piece, Panel panel, Vector2D point) {
+        return IntStream.range(0, panel.ring().size())
+                .filter(i -> piece.place(panel.ring().get(i)).start().distance(point) <= Panels.TOUCH)
+                .boxed()
+                .toList();
     }
 
     /** Before the opening lies the run that ends at the arc, after it the run that starts there. */

@@ -218,4 +218,19 @@ class DartRotationTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("'waist dart' is not sewn as a dart.");
     }
+
+    /** A third to the shoulder, a third to the side seam, and the last third between the two, to the armhole. */
+    @Test
+    void aThirdDartGoesBetweenTwoOthers() {
+        Piece front = front().piece();
+        double whole = Measured.angle(front, "waist dart");
+        Reworked one = Darts.rotateBy(front, "waist dart", Spot.on("shoulder", 60), "one", whole / 3);
+        Reworked two = Darts.rotateBy(one.piece(), "waist dart", Spot.on("side seam", 60), "two", whole / 3);
+        Reworked three = Darts.rotate(two.piece(), "waist dart", Spot.on("armhole", 80), "three");
+        for (String dart : List.of("one", "two", "three")) {
+            assertThat(Measured.angle(three.piece(), dart)).isCloseTo(whole / 3, within(1e-12));
+        }
+        assertThat(three.piece().area()).isCloseTo(front.area(), within(1e-7));
+        assertThat(SameCloth.differences(Panels.undo(three), two.piece(), 1e-9)).isEmpty();
+    }
 }
