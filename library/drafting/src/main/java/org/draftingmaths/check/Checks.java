@@ -24,8 +24,8 @@ public final class Checks {
     private Checks() {}
 
     /**
-     * Everything that is wrong with a draft: outlines that cross themselves, darts with unequal legs, seams that do not
-     * match. Good drafts give an empty list.
+     * What is wrong with a draft in these respects: outlines that cross themselves, darts with unequal legs, seams whose notch
+     * intervals do not match. Nothing else is looked at yet: not folds, squareness, grain, angles at the ends of seams, allowances.
      *
      * @param draft the draft
      * @param tolerance how far in mm lengths may lie apart, for example {@link #SEAM_TOLERANCE}
@@ -104,10 +104,10 @@ public final class Checks {
                 ? Stream.of()
                 : Stream.of(new Finding(
                         Finding.Kind.NOTCHES_UNPARTNERED,
-                        "seam '" + walk.seam().name() + "'",
+                        seam(walk),
                         Quantity.COUNT,
-                        1,
-                        0,
+                        walk.firstNotches(),
+                        walk.secondNotches(),
                         0));
         Stream<Finding> lengths = walk.intervals().stream()
                 .filter(interval -> Math.abs(interval.difference()) > tolerance)
@@ -119,6 +119,12 @@ public final class Checks {
                         interval.second(),
                         tolerance));
         return Stream.concat(unpartnered, lengths).toList();
+    }
+
+    private static String seam(Walk walk) {
+        return "seam '" + walk.seam().name() + "', '" + walk.seam().first().edge() + "' of '"
+                + walk.seam().first().piece() + "' on '" + walk.seam().second().edge() + "' of '"
+                + walk.seam().second().piece() + "'";
     }
 
     private static String place(Walk walk, Walk.Interval interval) {

@@ -92,8 +92,8 @@ public final class Darts {
      * @throws DraftingException as {@link #rotate}, or when more is asked than the dart has
      */
     public static Reworked rotateBy(Piece piece, String dart, Spot to, String name, double angle, Stay stay) {
-        if (!Double.isFinite(angle)) {
-            throw new IllegalArgumentException("An angle to be moved is a number: " + angle + ".");
+        if (!(angle > 0 && Double.isFinite(angle))) {
+            throw new IllegalArgumentException("An angle to be moved is more than 0: " + angle + " rad.");
         }
         String asked = "Rotate '" + dart + "' to " + to.words();
         Use.Dart use = sewn(piece, dart);
@@ -159,11 +159,16 @@ public final class Darts {
         Piece cut = Panels.cut(piece, Slash.straight(name, to, Spot.tip(dart))).piece();
         double leg = Measured.leg(cut, name, Leg.BEFORE).length();
         double widest = 2 * leg * Math.sin(Measured.angle(piece, dart) / 2);
-        if (intake > widest) {
+        if (intake > widest + LEGS) {
             throw new DraftingException(
                     asked, "the dart has not so much intake there", new Reach(Quantity.LENGTH, intake, 0, widest));
         }
-        return rotateBy(piece, dart, to, name, Math.min(Measured.angle(piece, dart), 2 * Math.asin(intake / 2 / leg)));
+        return rotateBy(
+                piece,
+                dart,
+                to,
+                name,
+                Math.min(Measured.angle(piece, dart), 2 * Math.asin(Math.min(1, intake / 2 / leg))));
     }
 
     /**

@@ -274,7 +274,7 @@ final class Assembly {
         Piece marked = piece;
         for (InsideDart dart : piece.insideDarts()) {
             marked = marked.with(marked.panels().stream()
-                    .map(panel -> holds(marked(piece, panel), dart)
+                    .map(panel -> Within.holds(marked(piece, panel), dart.outline())
                             ? new Panel(
                                     panel.ring(),
                                     panel.lines(),
@@ -293,14 +293,6 @@ final class Assembly {
 
     private static CurvePath marked(Piece piece, Panel panel) {
         return piece.place(panel.ring());
-    }
-
-    /** A point of the dart may touch the point of another; its sides may not cross the border. */
-    private static boolean holds(CurvePath border, InsideDart dart) {
-        double inside = Within.of(border, dart.outline()).stream()
-                .mapToDouble(Within::length)
-                .sum();
-        return inside >= dart.outline().length() - 2 * Panels.TOUCH;
     }
 
     private static <T> List<T> with(List<T> list, T last) {

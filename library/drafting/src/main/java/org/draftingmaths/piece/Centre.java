@@ -1,5 +1,6 @@
 package org.draftingmaths.piece;
 
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Straight;
 
@@ -21,5 +22,13 @@ final class Centre {
                 .allMatch(curve -> curve instanceof Straight
                         && Math.abs(curve.start().getX()) <= Panels.TOUCH
                         && Math.abs(curve.end().getX()) <= Panels.TOUCH);
+    }
+
+    /** Whether a line is straight from its one end to its other. */
+    static boolean isStraight(CurvePath line) {
+        Vector2D way = line.start().directionTo(line.end());
+        return line.curves().stream()
+                .allMatch(curve -> curve instanceof Straight
+                        && Math.abs(way.signedArea(line.start().vectorTo(curve.end()))) <= Panels.TOUCH);
     }
 }

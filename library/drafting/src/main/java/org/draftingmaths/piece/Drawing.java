@@ -219,6 +219,11 @@ public record Drawing(
      * @return the drawing
      */
     public Drawing insideDart(String dart, double x1, double y1, double x2, double y2, double share, double intake) {
+        if (!(share > 0 && share < 1 && intake > 0 && Double.isFinite(intake))) {
+            throw new IllegalArgumentException(
+                    "Dart '" + dart + "' is widest between its points, and wider than 0 mm: share " + share
+                            + ", intake " + intake + " mm.");
+        }
         Vector2D one = point(x1, y1);
         Vector2D other = point(x2, y2);
         Vector2D widest = one.lerp(other, share);

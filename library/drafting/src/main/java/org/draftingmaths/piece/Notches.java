@@ -28,7 +28,7 @@ public final class Notches {
         Border border = new Border.OfEdge(notch.edge());
         Run run = piece.panels().stream()
                 .flatMap(panel -> panel.ring().stream())
-                .filter(each -> each.border().equals(border) && holds(each, notch))
+                .filter(each -> each.border().equals(border) && (holds(each, notch) || atAnEnd(piece, each, notch)))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("The cloth at " + notch + " was taken out."));
         CurvePath base = piece.base(border);
@@ -39,10 +39,17 @@ public final class Notches {
         return new Drawn(motion.apply(base.pointAt(arc)), Vector2D.of(-round.getY(), round.getX()));
     }
 
-    private static boolean holds(Run run, Notch notch) {
+    /** Whether a notch lies on a run; one just at the run's end lies on it when it is on that side of the opening there. */
+    static boolean holds(Run run, Notch notch) {
         double arc = notch.arc();
         return (run.from() < arc && arc < run.to())
-                || (arc == run.to() && (notch.beside() == Beside.BEFORE))
-                || (arc == run.from() && (notch.beside() == Beside.AFTER || arc == 0));
+                || (arc == run.to() && notch.beside() == Beside.BEFORE)
+                || (arc == run.from() && notch.beside() == Beside.AFTER);
+    }
+
+    /** At the ends of an edge there is only one side. */
+    private static boolean atAnEnd(Piece piece, Run run, Notch notch) {
+        double length = piece.edge(notch.edge()).length();
+        return (notch.arc() == 0 && run.from() == 0) || (notch.arc() == length && run.to() == length);
     }
 }

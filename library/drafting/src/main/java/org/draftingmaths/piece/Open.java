@@ -29,6 +29,7 @@ final class Open {
     private Open() {}
 
     static Reworked open(Piece piece, Map<String, Motion> relative, Stay stay, String asked) {
+        relative.keySet().forEach(name -> requireWholeLegs(piece, name, asked));
         Groups groups = Groups.apart(piece, relative.keySet());
         int home = groups.staying(stay, asked);
         Map<Integer, AffineTransformMatrix2D> motions = motions(groups, relative, home, asked);
@@ -37,6 +38,14 @@ final class Open {
                 Panels.move(piece, groups.of().stream().map(motions::get).toList());
         Reworked joined = joinClosed(moved, relative);
         return said(piece, withGrain(joined, groups, home), relative);
+    }
+
+    private static void requireWholeLegs(Piece piece, String name, String asked) {
+        for (Leg leg : Leg.values()) {
+            if (Panels.onlyRun(piece, piece.opening(name).leg(leg)).isEmpty()) {
+                throw new DraftingException(asked, "another slash ends on a leg of '" + name + "'; undo that first");
+            }
+        }
     }
 
     /** The motion of each group: none for the one that stays, and from there across each changing opening. */

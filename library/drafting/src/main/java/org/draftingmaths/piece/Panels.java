@@ -278,7 +278,7 @@ public final class Panels {
         return Split.split(corners, joined.opening(), joined.along(), joined.before(), joined.after());
     }
 
-    private static DraftingException changedSince(String asked) {
+    static DraftingException changedSince(String asked) {
         return new DraftingException(asked, "the piece was changed since; undo the later operations first");
     }
 }

@@ -153,13 +153,23 @@ public sealed interface Step extends Entry {
      *
      * @param edges the edges before
      * @param notches the notches before
+     * @param edgesAfter the edges after, by which an undo knows that nothing was changed since
+     * @param notchesAfter the notches after
      * @param redrawn the names of those that were redrawn
      */
-    record Redrawn(List<Edge> edges, List<Notch> notches, List<String> redrawn) implements Step {
+    record Redrawn(
+            List<Edge> edges,
+            List<Notch> notches,
+            List<Edge> edgesAfter,
+            List<Notch> notchesAfter,
+            List<String> redrawn)
+            implements Step {
         /** Copies the lists. */
         public Redrawn {
             edges = List.copyOf(edges);
             notches = List.copyOf(notches);
+            edgesAfter = List.copyOf(edgesAfter);
+            notchesAfter = List.copyOf(notchesAfter);
             redrawn = List.copyOf(redrawn);
         }
 

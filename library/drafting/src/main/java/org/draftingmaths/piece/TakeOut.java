@@ -13,6 +13,10 @@ final class TakeOut {
     private TakeOut() {}
 
     static Reworked takeOut(Piece piece, Opening first, Opening second, String gap) {
+        if (first.equals(second)) {
+            throw new IllegalArgumentException(
+                    "Cloth is taken out between two openings; '" + first.name() + "' is one.");
+        }
         String asked = "Take out the cloth between '" + first.name() + "' and '" + second.name() + "'";
         Panel lost = piece.panels().stream()
                 .filter(panel -> borders(panel, first, second))
@@ -66,9 +70,7 @@ final class TakeOut {
 
     private static boolean lies(Notch notch, Panel lost) {
         return lost.ring().stream()
-                .anyMatch(run -> run.border().equals(new Border.OfEdge(notch.edge()))
-                        && run.from() < notch.arc()
-                        && notch.arc() < run.to());
+                .anyMatch(run -> run.border().equals(new Border.OfEdge(notch.edge())) && Notches.holds(run, notch));
     }
 
     private static List<Notch> atTheJoin(List<Notch> all, List<Notch> lost, Opening gap) {

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
-import org.draftingmaths.curve.Straight;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
@@ -75,11 +73,7 @@ public final class Unfold {
                 .filter(only -> only.length() == piece.edge(fold).length())
                 .orElseThrow(() -> new DraftingException(asked, "an opening breaks the fold"));
         CurvePath line = piece.place(run);
-        Vector2D way = line.start().directionTo(line.end());
-        boolean straight = line.curves().stream()
-                .allMatch(curve -> curve instanceof Straight
-                        && Math.abs(way.signedArea(line.start().vectorTo(curve.end()))) <= Panels.TOUCH);
-        if (!straight) {
+        if (!Centre.isStraight(line)) {
             throw new DraftingException(asked, "the fold is not straight, and cloth folds on a straight line only");
         }
         return run;

@@ -30,6 +30,12 @@ record Within(double from, double to) {
         return stretches(border, line, false);
     }
 
+    /** Whether the whole of a line lies inside a closed border; it may touch it. */
+    static boolean holds(CurvePath border, CurvePath line) {
+        double inside = of(border, line).stream().mapToDouble(Within::length).sum();
+        return inside >= line.length() - 2 * Panels.TOUCH;
+    }
+
     private static List<Within> stretches(CurvePath border, CurvePath line, boolean borderCounts) {
         double length = line.length();
         Meets meets = Meets.of(line, border);

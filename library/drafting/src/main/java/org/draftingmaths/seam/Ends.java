@@ -12,10 +12,16 @@ import org.draftingmaths.curve.Straight;
 /** Small redrawings at the end of a line, the rest left as it is. */
 final class Ends {
 
+    /** A quarter turn and a hair, so that half of a half circle is not parted again. */
+    private static final double QUARTER = Math.PI / 2 * (1 + 1e-9);
+
     private Ends() {}
 
     /** The line with its end turned to a direction of arrival: the last handle swings about the end, as long as it was. */
     static CurvePath turned(CurvePath path, Vector2D arriving) {
+        if (path.curves().get(path.curves().size() - 1) instanceof Arc arc && Math.abs(arc.sweep()) > QUARTER) {
+            return turned(withLast(path, arc, 1 - QUARTER / Math.abs(arc.sweep())), arriving);
+        }
         Cubic last = cubic(path.curves().get(path.curves().size() - 1));
         double handle = last.endHandle().distance(last.end());
         double length = handle > 0 ? handle : last.start().distance(last.end()) / 3;
@@ -59,7 +65,15 @@ final class Ends {
         return new CurvePath(curves);
     }
 
-    /** A curve as the cubic that can be bent: exact for straights and cubics, to 0.03 % of the radius for arcs. */
+    /** The line with its last arc in two, so that the piece to be bent is short. */
+    private static CurvePath withLast(CurvePath path, Arc last, double at) {
+        List<Curve> curves = new ArrayList<>(path.curves());
+        curves.set(curves.size() - 1, last.between(0, at));
+        curves.add(last.between(at, 1));
+        return new CurvePath(curves);
+    }
+
+    /** A curve as the cubic that can be bent: exact for straights and cubics, to 0.03 % of the radius for arcs of a quarter turn. */
     private static Cubic cubic(Curve curve) {
         if (curve instanceof Cubic cubic) {
             return cubic;

@@ -10,9 +10,11 @@ import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Paper;
+import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 
 /**
@@ -21,13 +23,16 @@ import org.draftingmaths.piece.Seam;
  */
 public final class Truing {
 
-    /** Which end of an edge is moved, by the edge's own direction. */
+    /** Which end: of an edge, by its own direction; of a seam, by the direction of sewing. */
     public enum End {
-        /** The end at which the edge starts. */
+        /** Where it starts. */
         START,
-        /** The end at which it stops. */
+        /** Where it stops. */
         STOP
     }
+
+    /** A corner turned by less than this, in radians, needs no redrawing. */
+    private static final double SETTLED = 1e-12;
 
     private Truing() {}
 
@@ -61,8 +66,12 @@ public final class Truing {
         Vector2D corner = end == End.STOP ? line.end() : line.start();
         Vector2D moved = end == End.STOP ? changed.end() : changed.start();
         String neighbour = neighbourAt(piece, mate.edge(), corner);
+        CurvePath next = Paper.edge(piece, neighbour);
+        requireOnFold(piece, mate, neighbour, next, moved);
         return Redraw.edges(
-                piece, Map.of(mate.edge(), changed, neighbour, carried(Paper.edge(piece, neighbour), corner, moved)));
+                piece,
+                Map.of(mate.edge(), changed, neighbour, carried(next, corner, moved)),
+                Map.of(mate.edge(), end == End.STOP ? Redraw.Marks.FROM_START : Redraw.Marks.FROM_END));
     }
 
     /**
@@ -95,11 +104,24 @@ public final class Truing {
     }
 
     private static void requireWithin(Seam.Mate mate, double change, double limit) {
+        if (!(limit >= 0 && Double.isFinite(limit))) {
+            throw new IllegalArgumentException("A limit for truing is 0 mm or more: " + limit + " mm.");
+        }
         if (Math.abs(change) > limit) {
             throw new DraftingException(
                     asked(mate),
                     "more than truing would be needed; look for the fault in the draft",
                     new Reach(Quantity.LENGTH, Math.abs(change), 0, limit));
+        }
+    }
+
+    /** A fold may become longer or shorter, never slanted. */
+    private static void requireOnFold(Piece piece, Seam.Mate mate, String edge, CurvePath line, Vector2D moved) {
+        Vector2D way = line.start().directionTo(line.end());
+        if (piece.edge(edge).role() == Role.FOLD
+                && Math.abs(way.signedArea(line.start().vectorTo(moved))) > CurvePath.JOINT) {
+            throw new DraftingException(
+                    asked(mate), "its end lies on the fold '" + edge + "', which would be slanted; move the other end");
         }
     }
 
@@ -221,22 +243,28 @@ public final class Truing {
                     "'" + edge + "' does not meet '" + other + "' at that end of it in '" + piece.name() + "'.");
         }
 
-        /** The angle between the two lines, on the side where the cloth is. */
+        /** The angle between the two lines on the side where the cloth is, from 0 to a whole turn. */
         double inside() {
-            return Math.abs(signed());
+            Vector2D in = line.endTangent();
+            double turn = Math.atan2(in.signedArea(away), in.dot(away));
+            return Math.PI - way() * turn;
         }
 
-        private double signed() {
-            Vector2D back = line.endTangent().negate();
-            return Math.atan2(away.signedArea(back), away.dot(back));
+        /** 1 where the outline comes along the line and goes on along the other, else -1. */
+        private int way() {
+            boolean ownWay = Paper.edge(piece, edge).end().distance(line.end()) <= CurvePath.JOINT
+                    && Paper.edge(piece, edge).start().distance(line.start()) <= CurvePath.JOINT;
+            boolean outlineOwnWay = Paper.sides(piece).stream()
+                    .filter(side -> side.edge().equals(edge))
+                    .anyMatch(PaperSide::forward);
+            return ownWay == outlineOwnWay ? 1 : -1;
         }
 
         /** The line turned at the corner until the angle is wider by so much. */
         Reworked turnedBy(double wider) {
-            double way = Math.signum(signed());
             Vector2D arriving =
-                    AffineTransformMatrix2D.createRotation(way * wider).apply(line.endTangent());
-            CurvePath turned = Ends.turned(line, arriving);
+                    AffineTransformMatrix2D.createRotation(way() * wider).apply(line.endTangent());
+            CurvePath turned = Math.abs(wider) < SETTLED ? line : Ends.turned(line, arriving);
             boolean forward = Paper.edge(piece, edge).end().distance(line.end()) <= CurvePath.JOINT
                     && Paper.edge(piece, edge).start().distance(line.start()) <= CurvePath.JOINT;
             return Redraw.edges(piece, Map.of(edge, forward ? turned : turned.reversed()));

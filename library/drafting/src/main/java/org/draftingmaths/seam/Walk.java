@@ -21,9 +21,10 @@ import org.draftingmaths.piece.Seam;
  *
  * @param seam the seam
  * @param intervals the intervals in the direction of sewing
- * @param partnered whether both edges carry the same number of notches
+ * @param firstNotches how many notches the first edge carries
+ * @param secondNotches how many the second carries
  */
-public record Walk(Seam seam, List<Interval> intervals, boolean partnered) {
+public record Walk(Seam seam, List<Interval> intervals, int firstNotches, int secondNotches) {
 
     /** Copies the list. */
     public Walk {
@@ -64,12 +65,12 @@ public record Walk(Seam seam, List<Interval> intervals, boolean partnered) {
         boolean partnered = first.size() == second.size();
         List<Double> one = partnered ? first : List.of(sum(first));
         List<Double> other = partnered ? second : List.of(sum(second));
-        requireIntervals(seam, one.size());
+        requireIntervals(seam, one.size(), partnered);
         List<Interval> walked = IntStream.range(0, one.size())
                 .mapToObj(i ->
                         new Interval(i + 1, one.get(i), partnered ? surplus(seam, i + 1) : surplus(seam), other.get(i)))
                 .toList();
-        return new Walk(seam, walked, partnered);
+        return new Walk(seam, walked, first.size() - 1, second.size() - 1);
     }
 
     /**
@@ -80,6 +81,15 @@ public record Walk(Seam seam, List<Interval> intervals, boolean partnered) {
      */
     public static List<Walk> all(Draft draft) {
         return draft.seams().stream().map(seam -> of(draft, seam)).toList();
+    }
+
+    /**
+     * Whether both edges carry the same number of notches.
+     *
+     * @return true when they do
+     */
+    public boolean partnered() {
+        return firstNotches == secondNotches;
     }
 
     /**
@@ -102,9 +112,9 @@ public record Walk(Seam seam, List<Interval> intervals, boolean partnered) {
                 .orElseThrow();
     }
 
-    private static void requireIntervals(Seam seam, int count) {
+    private static void requireIntervals(Seam seam, int count, boolean partnered) {
         for (Seam.Held held : seam.held()) {
-            if (held.interval() > count && count > 1) {
+            if (partnered && held.interval() > count) {
                 throw new IllegalArgumentException("Seam '" + seam.name() + "' declares ease for interval "
                         + held.interval() + " but has " + count + ".");
             }

@@ -319,7 +319,7 @@ class BadInputTest {
                 .isEqualTo(Paper.edge(adrift, "side").start());
         wrong(
                 () -> Darts.rotateBy(adrift, "dart", Spot.on("side", 100), "new dart", Double.NaN),
-                "An angle to be moved is a number: NaN.");
+                "An angle to be moved is more than 0: NaN rad.");
     }
 
     /** An apex below the waist would add cloth instead of taking it; so would a mouth drawn backwards. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -15,10 +16,12 @@ import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
+import org.draftingmaths.piece.Girths;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Panels;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
@@ -75,10 +78,10 @@ class TruingTest {
         assertThat(before.distance(after)).as("the least move").isLessThanOrEqualTo(Math.abs(missing) + 1e-6);
         assertThat(Paper.edge(trued.piece(), "hem").end().distance(after)).isLessThan(1e-6);
         assertThat(trued.piece().edge("waist")).isEqualTo(back.edge("waist"));
-        assertThat(trued.ledger().only(Change.class)).hasSize(2);
-        assertThat(trued.piece().notches().get(0).arc() / Lengths.base(trued.piece(), "side seam"))
-                .as("the notch keeps its share of the edge")
-                .isCloseTo(200 / Lengths.base(back, "side seam"), within(1e-9));
+        assertThat(Lengths.base(trued.piece(), "side seam")
+                        - trued.piece().notches().get(0).arc())
+                .as("the notch stays as far from the end that stayed")
+                .isCloseTo(Lengths.base(back, "side seam") - 200, within(1e-9));
         assertThat(Panels.undo(trued).sameCloth(back, 1e-9)).isTrue();
     }
 
@@ -155,9 +158,89 @@ class TruingTest {
         CurvePath hem = Paper.edge(squared.piece(), "hem");
         assertThat(hem.startTangent().distance(Vector2D.of(1, 0))).isLessThan(1e-9);
         assertThat(hem.start()).isEqualTo(Paper.edge(slanted, "hem").start());
-        assertThat(squared.ledger().only(Change.class)).hasSize(1);
+        assertThat(squared.ledger().only(Change.class)).hasSize(2);
         assertThat(Checks.piece(squared.piece(), 0.5)).isEmpty();
         assertThat(Panels.undo(squared).sameCloth(slanted, 1e-9)).isTrue();
+    }
+
+    /** The fault lies just at the end that is moved: afterwards every interval matches. */
+    @Test
+    void everyIntervalMatchesAfterMovingTheEndAtFault() {
+        Piece front = straight("front", 120, 300, 100);
+        Piece back = straight("back", 120, 306, 106);
+        Reworked trued = Truing.moveEnd(draft(front, back), side(), side().second(), Truing.End.START, 10);
+        Draft mended = draft(front, back).with(trued.piece());
+        assertThat(Walk.of(mended, side()).intervals())
+                .allSatisfy(interval -> assertThat(interval.difference()).isCloseTo(0, within(1e-6)));
+    }
+
+    private static Piece straight(String name, double width, double height, double notch) {
+        return Drawing.of(name)
+                .from(0, 0)
+                .edge("hem", Role.HEM)
+                .line(width, 0)
+                .edge("side seam", Role.SEAM)
+                .line(width, height)
+                .edge("waist", Role.SEAM)
+                .line(0, height)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .level("low", 0, 50, 400, 50)
+                .notch("side seam", notch)
+                .piece();
+    }
+
+    /** Level lines go on to a redrawn edge, and back again when it is undone. */
+    @Test
+    void aLevelLineReachesTheNewEdge() {
+        Piece piece = straight("front", 120, 300, 100);
+        Reworked wide = Redraw.edges(
+                piece,
+                Map.of(
+                        "hem", CurvePath.polyline(Vector2D.of(0, 0), Vector2D.of(140, 0)),
+                        "side seam", CurvePath.polyline(Vector2D.of(140, 0), Vector2D.of(140, 300)),
+                        "waist", CurvePath.polyline(Vector2D.of(140, 300), Vector2D.of(0, 300))));
+        assertThat(Girths.closed(wide.piece(), "low")).isCloseTo(140, within(1e-6));
+        assertThat(Girths.closed(Panels.undo(wide), "low")).isCloseTo(120, within(1e-6));
+        assertThatThrownBy(() ->
+                        Redraw.edges(piece, Map.of("bottum", CurvePath.polyline(Vector2D.ZERO, Vector2D.of(1, 0)))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("Piece 'front' has no edge named 'bottum'");
+        Reworked later = Redraw.edges(
+                wide.piece(),
+                Map.of("waist", CurvePath.polyline(Vector2D.of(140, 300), Vector2D.of(70, 303), Vector2D.of(0, 300))));
+        assertThatThrownBy(() -> Panels.undo(new Reworked(later.piece(), wide.ledger())))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageContaining("the piece was changed since");
+    }
+
+    @Test
+    void aFoldIsNotSlanted() {
+        Seam waist = Seam.flat("waist", Seam.Mate.of("front", "waist"), Seam.Mate.of("back", "waist"));
+        Draft draft = new Draft(
+                "skirt", List.of(straight("front", 120, 300, 100), straight("back", 126, 300, 100)), List.of(waist));
+        assertThatThrownBy(() -> Truing.moveEnd(draft, waist, waist.first(), Truing.End.STOP, 10))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage(
+                        "True 'waist' of 'front' to its mate: its end lies on the fold 'centre', which would be slanted;"
+                                + " move the other end.");
+        assertThatThrownBy(() -> Truing.moveEnd(draft, waist, waist.first(), Truing.End.START, Double.NaN))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("A limit for truing is 0 mm or more: NaN mm.");
+    }
+
+    /** A half circle that is square already stays as it is. */
+    @Test
+    void whatIsSquareIsNotRedrawn() {
+        Piece half = Drawing.of("half")
+                .from(0, -100)
+                .edge("hem", Role.HEM)
+                .arc(100, 0, 0, 100)
+                .edge("centre", Role.FOLD)
+                .line(0, -100)
+                .piece();
+        Reworked squared = Truing.square(half, "hem", "centre");
+        assertThat(Lengths.base(squared.piece(), "hem")).isCloseTo(Math.PI * 100, within(0.01));
     }
 
     @Test

@@ -89,7 +89,8 @@ class WalkTest {
         assertThat(Checks.all(draft(left(), panel("right", 300), flat()), 0.5))
                 .extracting(finding -> finding.sentence(Steps.DEFAULT))
                 .containsExactly(
-                        "seam 'side': the notches have no partners; measured 1, expected 0, off by 1, tolerance 0.");
+                        "seam 'side', 'seam' of 'left' on 'seam' of 'right': the notches have no partners; measured 1, expected"
+                                + " 0, off by 1, tolerance 0.");
     }
 
     @Test
