@@ -5,12 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.Arc;
+import org.draftingmaths.curve.Cubic;
+import org.draftingmaths.curve.Curve;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Straight;
 
 /** Whether two pieces would cut the same cloth, and if not, where they differ. */
 public final class SameCloth {
 
-    private static final int SAMPLES = 4;
+    private static final int SAMPLES = 64;
 
     private SameCloth() {}
 
@@ -23,6 +27,9 @@ public final class SameCloth {
      * @return the differences in words; empty when they would cut the same cloth
      */
     public static List<String> differences(Piece one, Piece other, double tolerance) {
+        if (!(tolerance >= 0 && Double.isFinite(tolerance))) {
+            throw new IllegalArgumentException("A tolerance is 0 mm or more: " + tolerance + " mm.");
+        }
         List<String> found = new ArrayList<>();
         compareEdges(one, other, tolerance, found);
         compareOpenings(one, other, tolerance, found);
@@ -186,8 +193,38 @@ public final class SameCloth {
         }
     }
 
-    /** The widest gap between corresponding points at equal arcs, ends included. */
+    /** The widest gap between corresponding points: ends, handles and centres of curves of one kind, else points at equal arcs. */
     private static double apart(CurvePath one, CurvePath other) {
+        if (one.curves().size() != other.curves().size()) {
+            return sampled(one, other);
+        }
+        double widest = 0;
+        for (int i = 0; i < one.curves().size(); i++) {
+            widest = Math.max(widest, apart(one.curves().get(i), other.curves().get(i)));
+        }
+        return widest;
+    }
+
+    private static double apart(Curve one, Curve other) {
+        double ends = Math.max(one.start().distance(other.start()), one.end().distance(other.end()));
+        if (one instanceof Straight && other instanceof Straight) {
+            return ends;
+        }
+        if (one instanceof Cubic a && other instanceof Cubic b) {
+            return Math.max(
+                    ends,
+                    Math.max(
+                            a.startHandle().distance(b.startHandle()),
+                            a.endHandle().distance(b.endHandle())));
+        }
+        if (one instanceof Arc a && other instanceof Arc b) {
+            return Math.max(
+                    ends, Math.max(a.centre().distance(b.centre()), a.at(0.5).distance(b.at(0.5))));
+        }
+        return sampled(CurvePath.of(one), CurvePath.of(other));
+    }
+
+    private static double sampled(CurvePath one, CurvePath other) {
         double lengthOne = one.length();
         double lengthOther = other.length();
         double widest = Math.max(
