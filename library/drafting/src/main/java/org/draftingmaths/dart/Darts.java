@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
@@ -11,11 +12,13 @@ import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.piece.Border;
 import org.draftingmaths.piece.DartEnd;
+import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Motion;
 import org.draftingmaths.piece.Panels;
+import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
@@ -52,7 +55,8 @@ public final class Darts {
      * @param piece the piece
      * @param dart the name of the dart to close
      * @param to where the new dart is to open, on an edge that is not a fold
-     * @param name the name of the new dart; it keeps the old one's set-back and is pressed to the same leg
+     * @param name the name of the new dart; it keeps the old one's set-back and is pressed as the trade does: upright darts to
+     *     the centre, level ones down ({@code Piece.using} presses it otherwise)
      * @return the piece and what was done
      * @throws DraftingException when the legs differ (make them equal first), when the slash leaves the cloth or ends on a
      *     fold, or when the part that turns would lie over another
@@ -110,10 +114,12 @@ public final class Darts {
                 dart, Measured.widen(cut.piece(), dart, apex, -angle),
                 name, Measured.widen(cut.piece(), name, apex, angle));
         Reworked opened = Panels.open(cut.piece(), motions, stay, asked);
-        Piece moved = opened.piece().using(name, use);
+        Pressed pressed = Pressed.byCustom(opened.piece(), name);
+        Piece moved = opened.piece().using(name, new Use.Dart(use.setBack(), pressed.leg()));
         DartMoved told = new DartMoved(
                 dart, name, angle, whole - angle, Measured.intake(piece, dart), Measured.intake(moved, name));
-        return new Reworked(moved, Ledger.of(told).then(cut.ledger()).then(opened.ledger()));
+        return new Reworked(
+                moved, Ledger.of(told).then(cut.ledger()).then(opened.ledger()).then(pressed));
     }
 
     /**
@@ -243,8 +249,10 @@ public final class Darts {
         Piece piece = done.piece();
         double left = Measured.angle(before, dart);
         Ledger told = Ledger.EMPTY;
+        Ledger pressing = Ledger.EMPTY;
         for (Part part : parts) {
-            piece = piece.using(part.name(), use);
+            Pressed pressed = Pressed.byCustom(piece, part.name());
+            piece = piece.using(part.name(), new Use.Dart(use.setBack(), pressed.leg()));
             double angle = Measured.angle(piece, part.name());
             left = Math.abs(left - angle) < SHARES ? 0 : left - angle;
             told = told.then(new DartMoved(
@@ -254,8 +262,9 @@ public final class Darts {
                     left,
                     Measured.intake(before, dart),
                     Measured.intake(piece, part.name())));
+            pressing = pressing.then(pressed);
         }
-        return new Reworked(piece, told.then(done.ledger()));
+        return new Reworked(piece, told.then(done.ledger()).then(pressing));
     }
 
     /**
@@ -332,14 +341,32 @@ public final class Darts {
         }
     }
 
+    /** A corner belongs to two edges: an opening there breaks the fold whichever of them owns it. */
     private static void requireNoFold(Piece piece, Spot to, String asked) {
-        if (to instanceof Spot.On on
-                && on.border() instanceof Border.OfEdge edge
-                && piece.edge(edge.edge()).role() == Role.FOLD) {
-            throw new DraftingException(
-                    asked,
-                    "'" + edge.edge() + "' is a fold, and an opening there would destroy it; make it a seam first");
+        if (!(to instanceof Spot.On on && on.border() instanceof Border.OfEdge edge)) {
+            return;
         }
+        piece.edges().stream()
+                .filter(fold -> fold.role() == Role.FOLD)
+                .filter(fold ->
+                        fold.name().equals(edge.edge()) || atTheirCorner(piece, piece.edge(edge.edge()), on, fold))
+                .findFirst()
+                .ifPresent(fold -> {
+                    throw new DraftingException(
+                            asked,
+                            "'" + fold.name()
+                                    + "' is a fold, and an opening there would destroy it; make it a seam first");
+                });
+    }
+
+    private static boolean atTheirCorner(Piece piece, Edge edge, Spot.On on, Edge fold) {
+        if (on.arc() > LEGS && on.arc() < edge.length() - LEGS) {
+            return false;
+        }
+        CurvePath line = Paper.edge(piece, edge.name());
+        CurvePath centre = Paper.edge(piece, fold.name());
+        Vector2D corner = on.arc() <= LEGS ? line.start() : line.end();
+        return corner.distance(centre.start()) <= LEGS || corner.distance(centre.end()) <= LEGS;
     }
 
     private static void requireEqualLegs(Piece piece, String dart, String asked) {

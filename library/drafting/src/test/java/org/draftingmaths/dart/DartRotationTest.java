@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.piece.Drawing;
@@ -73,7 +74,8 @@ class DartRotationTest {
                         "Close 'waist dart'.",
                         "The angle of 'side dart' goes from 0.0° to 15.2°.",
                         "The angle of 'waist dart' goes from 15.2° to 0.0°.",
-                        "The net area stays 107.5 sq in (693.5 sq cm).");
+                        "The net area stays 107.5 sq in (693.5 sq cm).",
+                        "Press 'side dart' downwards.");
         assertThat(SameCloth.differences(Panels.undo(moved), front, 1e-9)).isEmpty();
     }
 
@@ -232,5 +234,31 @@ class DartRotationTest {
         }
         assertThat(three.piece().area()).isCloseTo(front.area(), within(1e-7));
         assertThat(SameCloth.differences(Panels.undo(three), two.piece(), 1e-9)).isEmpty();
+    }
+
+    /** Whatever way an edge was drawn: a side dart is pressed down, a shoulder dart to the centre. */
+    @Test
+    void movedDartsArePressedAsTheTradeDoes() {
+        Piece front = front().piece();
+        Piece side = Darts.rotate(front, "waist dart", Spot.on("side seam", 60), "new")
+                .piece();
+        Piece shoulder = Darts.rotate(front, "waist dart", Spot.on("shoulder", 60), "new")
+                .piece();
+        assertThat(pressedLeg(side).getY()).isLessThan(otherLeg(side).getY());
+        assertThat(pressedLeg(shoulder).getX()).isLessThan(otherLeg(shoulder).getX());
+    }
+
+    private static Vector2D pressedLeg(Piece piece) {
+        return Measured.leg(
+                        piece, "new", ((Use.Dart) piece.opening("new").mouth().use()).press())
+                .start();
+    }
+
+    private static Vector2D otherLeg(Piece piece) {
+        return Measured.leg(
+                        piece,
+                        "new",
+                        ((Use.Dart) piece.opening("new").mouth().use()).press().other())
+                .start();
     }
 }

@@ -123,6 +123,14 @@ class BadInputTest {
     }
 
     @Test
+    void dartIntoTheCornerOfTheFold() {
+        refused(
+                () -> Darts.rotate(square().piece(), "dart", Spot.on("bottom", 0), "new dart"),
+                "Rotate 'dart' to 'bottom' at 0.0 mm: 'fold' is a fold, and an opening there would destroy it; make it a seam"
+                        + " first.");
+    }
+
+    @Test
     void unequalLegs() {
         Piece uneven = Drawing.of("uneven")
                 .from(0, 0)
