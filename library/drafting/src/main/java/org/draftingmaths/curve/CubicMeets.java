@@ -46,7 +46,7 @@ final class CubicMeets {
         if (meets.apart(a, b)) {
             return Meets.NONE;
         }
-        List<Overlap> overlaps = meets.overlaps();
+        List<Overlap> overlaps = shareNoDirection(a, b) ? List.of() : meets.overlaps();
         if (overlaps.isEmpty()) {
             meets.search(a, b, 0);
         } else {

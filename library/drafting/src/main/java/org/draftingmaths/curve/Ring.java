@@ -1,6 +1,7 @@
 package org.draftingmaths.curve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -8,6 +9,10 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /**
  * Cleans up a closed ring of strands: what remains has the region that the ring winds round on its left, and nothing on
  * its right.
+ *
+ * <p>Along the ring the winding number to the left changes only where another strand crosses: it rises by one if that
+ * strand is crossed from its right to its left, and falls by one the other way. So one count from a point outwards is
+ * enough, unless strands touch, overlap or meet at a joint; then it is counted for every part.
  */
 final class Ring {
     /** How far off a strand its two sides are probed: well over the tolerance of a meet, well under any deviation. */
@@ -15,14 +20,22 @@ final class Ring {
 
     private static final double MEET = 1e-9;
 
+    /** The sine of the angle below which the side from which a strand is crossed is not told by the directions. */
+    private static final double GRAZING = 1e-6;
+
     private final CurvePath source;
     private final List<Strand> strands;
-    private final List<List<Double>> cuts = new ArrayList<>();
+    private final List<List<Cut>> cuts;
+    private boolean plain = true;
     private boolean crossed;
+
+    /** A parameter at which a strand is cut, and by how much the winding number to its left rises there. */
+    private record Cut(double at, int rise) {}
 
     private Ring(CurvePath source, List<Strand> strands) {
         this.source = source;
         this.strands = strands;
+        this.cuts = new ArrayList<>(strands.size());
     }
 
     static ParallelOutline of(CurvePath source, List<Strand> strands) {
@@ -33,87 +46,136 @@ final class Ring {
         findCuts();
         List<Strand> kept = crossed || strands.stream().anyMatch(Strand::swallowed) ? kept() : strands;
         List<List<Strand>> loops = loops(kept);
-        List<Strand> outer = null;
+        List<CurvePath> paths = new ArrayList<>();
+        int outer = -1;
         double largest = 0;
-        for (List<Strand> loop : loops) {
-            double area = path(loop).area();
+        for (int i = 0; i < loops.size(); i++) {
+            paths.add(new CurvePath(loops.get(i).stream().map(Strand::curve).toList()));
+            double area = paths.get(i).area();
             if (area > largest) {
                 largest = area;
-                outer = loop;
+                outer = i;
             }
         }
-        if (outer == null) {
+        if (outer < 0) {
             throw new IllegalArgumentException(
                     "distances swallow the whole outline; allowed are distances that leave something of it");
         }
-        List<CurvePath> others = new ArrayList<>();
-        for (List<Strand> loop : loops) {
-            if (loop != outer) {
-                others.add(path(loop));
-            }
-        }
-        return new ParallelOutline(path(outer), outer.stream().map(Strand::edge).toList(), others, swallowed(loops));
-    }
-
-    private static CurvePath path(List<Strand> strands) {
-        return new CurvePath(strands.stream().map(Strand::curve).toList());
+        CurvePath outline = paths.remove(outer);
+        List<Integer> edges = loops.get(outer).stream().map(Strand::edge).toList();
+        return new ParallelOutline(outline, edges, paths, swallowed(loops));
     }
 
     /** Every strand with every other, unless their control points tell that they do not meet. */
     private void findCuts() {
         int n = strands.size();
-        Hull[] hulls = new Hull[n];
+        Box[] boxes = new Box[n];
         for (int i = 0; i < n; i++) {
-            hulls[i] = Hull.around(strands.get(i).curve());
-            cuts.add(new ArrayList<>(List.of(0.0, 1.0)));
+            boxes[i] = Box.around(strands.get(i).curve());
+            cuts.add(new ArrayList<>(0));
         }
         for (int i = 0; i < n; i++) {
             for (int k = i + 1; k < n; k++) {
-                boolean next = k == i + 1 || (i == 0 && k == n - 1);
-                if (hulls[i].clearOf(hulls[k], MEET) || (next && hulls[i].runsOnInto(hulls[k]))) {
-                    continue;
+                if (!boxes[i].clearOf(boxes[k], MEET)) {
+                    cut(i, k);
                 }
-                cut(i, k, next);
             }
         }
     }
 
-    private void cut(int i, int k, boolean next) {
+    private void cut(int i, int k) {
         Curve a = strands.get(i).curve();
         Curve b = strands.get(k).curve();
+        boolean next = k == i + 1;
+        boolean round = i == 0 && k == strands.size() - 1;
+        if ((next && OneWay.runsOn(a, b)) || (round && OneWay.runsOn(b, a))) {
+            return;
+        }
         Meets meets = CurveMeets.of(a, b, MEET);
         for (Meet m : meets.points()) {
-            boolean joint = next
-                    && (k == i + 1 ? m.onFirst() == 1 && m.onSecond() == 0 : m.onFirst() == 0 && m.onSecond() == 1);
+            boolean joint =
+                    (next && m.onFirst() == 1 && m.onSecond() == 0) || (round && m.onFirst() == 0 && m.onSecond() == 1);
             if (!joint) {
-                cuts.get(i).add(m.onFirst());
-                cuts.get(k).add(m.onSecond());
-                crossed = true;
+                cut(i, k, m);
             }
         }
         for (Overlap o : meets.overlaps()) {
-            cuts.get(i).addAll(List.of(o.fromFirst(), o.toFirst()));
-            cuts.get(k).addAll(List.of(o.fromSecond(), o.toSecond()));
+            plain = false;
             crossed = true;
+            cuts.get(i).addAll(List.of(new Cut(o.fromFirst(), 0), new Cut(o.toFirst(), 0)));
+            cuts.get(k).addAll(List.of(new Cut(o.fromSecond(), 0), new Cut(o.toSecond(), 0)));
         }
     }
 
-    /** The parts between cuts whose left side is inside and whose right side is not; of coinciding ones the first. */
+    private void cut(int i, int k, Meet m) {
+        Vector2D one = strands.get(i).curve().tangent(m.onFirst());
+        Vector2D other = strands.get(k).curve().tangent(m.onSecond());
+        double sine = other.signedArea(one);
+        crossed = true;
+        plain &= m.kind() == Meet.Kind.CROSSING && Math.abs(sine) > GRAZING;
+        int rise = sine > 0 ? 1 : -1;
+        cuts.get(i).add(new Cut(m.onFirst(), rise));
+        cuts.get(k).add(new Cut(m.onSecond(), -rise));
+    }
+
     private List<Strand> kept() {
+        for (List<Cut> of : cuts) {
+            of.sort(Comparator.comparingDouble(Cut::at));
+        }
+        return plain && cuts.stream().flatMap(List::stream).mapToInt(Cut::rise).sum() == 0 ? followed() : counted();
+    }
+
+    /** The parts with winding number 1 to their left, by following its changes along the ring. */
+    private List<Strand> followed() {
+        int winding = firstWinding();
         List<Strand> kept = new ArrayList<>();
         for (int i = 0; i < strands.size(); i++) {
-            double[] at = cuts.get(i).stream()
-                    .mapToDouble(Double::doubleValue)
-                    .sorted()
-                    .distinct()
-                    .toArray();
-            double from = at[0];
+            double from = 0;
+            for (Cut cut : cuts.get(i)) {
+                keep(kept, i, from, cut.at, winding == 1);
+                from = cut.at;
+                winding += cut.rise;
+            }
+            keep(kept, i, from, 1, winding == 1);
+        }
+        return kept;
+    }
+
+    /** The winding number to the left of the ring's very start. */
+    private int firstWinding() {
+        double to = cuts.get(0).isEmpty() ? 1 : cuts.get(0).get(0).at;
+        Curve curve = strands.get(0).curve();
+        return winding(beside(curve, 0.5 * to, PROBE));
+    }
+
+    private void keep(List<Strand> kept, int i, double from, double to, boolean wanted) {
+        if (wanted && to > from && ((from == 0 && to == 1) || size(i, from, to) > MEET)) {
+            kept.add(strands.get(i).between(from, to));
+        }
+    }
+
+    private double size(int i, double from, double to) {
+        Curve curve = strands.get(i).curve();
+        return curve.at(from).distance(curve.at(to))
+                + curve.at(0.5 * (from + to)).distance(curve.at(to));
+    }
+
+    /** The parts whose left side is inside and whose right side is not; of coinciding ones the first. */
+    private List<Strand> counted() {
+        List<Strand> kept = new ArrayList<>();
+        for (int i = 0; i < strands.size(); i++) {
+            double[] at = new double[cuts.get(i).size() + 2];
+            at[at.length - 1] = 1;
+            for (int j = 1; j + 1 < at.length; j++) {
+                at[j] = cuts.get(i).get(j - 1).at;
+            }
+            double from = 0;
             for (int j = 1; j < at.length; j++) {
-                Curve curve = strands.get(i).curve();
-                if (curve.length(from, at[j], 1e-6) <= CurvePath.JOINT && at[j] < 1) {
+                boolean tiny = size(i, from, at[j]) <= CurvePath.JOINT;
+                if (tiny && at[j] < 1) {
                     continue;
                 }
-                if (curve.length(from, at[j], 1e-6) > CurvePath.JOINT && bounds(curve, 0.5 * (from + at[j]))) {
+                if (!tiny && bounds(strands.get(i).curve(), 0.5 * (from + at[j]))) {
                     Strand part = strands.get(i).between(from, at[j]);
                     if (kept.stream().noneMatch(other -> coincide(other.curve(), part.curve()))) {
                         kept.add(part);
@@ -132,10 +194,12 @@ final class Ring {
     }
 
     private boolean bounds(Curve curve, double t) {
+        return winding(beside(curve, t, PROBE)) >= 1 && winding(beside(curve, t, -PROBE)) <= 0;
+    }
+
+    private static Vector2D beside(Curve curve, double t, double left) {
         Vector2D way = curve.tangent(t);
-        Vector2D left = Vector2D.of(-PROBE * way.getY(), PROBE * way.getX());
-        Vector2D p = curve.at(t);
-        return winding(p.add(left)) >= 1 && winding(p.subtract(left)) <= 0;
+        return curve.at(t).add(Vector2D.of(-left * way.getY(), left * way.getX()));
     }
 
     private int winding(Vector2D p) {
@@ -149,56 +213,96 @@ final class Ring {
 
     /** Chains parts end to end into closed loops. */
     private static List<List<Strand>> loops(List<Strand> kept) {
-        List<Strand> left = new ArrayList<>(kept);
+        int n = kept.size();
+        boolean[] used = new boolean[n];
         List<List<Strand>> loops = new ArrayList<>();
-        while (!left.isEmpty()) {
-            List<Strand> loop = new ArrayList<>();
-            Strand at = left.remove(0);
-            loop.add(at);
-            Vector2D start = at.curve().start();
-            while (!left.isEmpty()) {
-                Vector2D end = at.curve().end();
-                Strand next = left.stream()
-                        .min(Comparator.comparingDouble(s -> s.curve().start().distance(end)))
-                        .orElseThrow();
-                if (start.distance(end) <= next.curve().start().distance(end)) {
-                    break;
-                }
-                left.remove(next);
-                loop.add(next);
-                at = next;
+        for (int first = 0; first < n; first++) {
+            if (used[first]) {
+                continue;
             }
-            if (loop.size() > 1 || start.distance(at.curve().end()) <= CurvePath.JOINT) {
+            List<Strand> loop = new ArrayList<>();
+            Vector2D start = kept.get(first).curve().start();
+            int at = first;
+            while (at >= 0) {
+                used[at] = true;
+                loop.add(kept.get(at));
+                at = following(kept, used, at, start);
+            }
+            Vector2D end = loop.get(loop.size() - 1).curve().end();
+            if (start.distance(end) <= CurvePath.JOINT) {
                 loops.add(loop);
             }
         }
         return loops;
     }
 
+    /** The unused part that starts nearest to where this one ends, or -1 if the loop's own start is nearer still. */
+    private static int following(List<Strand> kept, boolean[] used, int at, Vector2D start) {
+        Vector2D end = kept.get(at).curve().end();
+        int n = kept.size();
+        int best = -1;
+        double least = end.distance(start);
+        for (int step = 1; step < n; step++) {
+            int k = (at + step) % n;
+            double distance = used[k]
+                    ? Double.POSITIVE_INFINITY
+                    : kept.get(k).curve().start().distance(end);
+            if (distance < least) {
+                best = k;
+                least = distance;
+            }
+            if (least <= MEET) {
+                break;
+            }
+        }
+        return best;
+    }
+
     /** What no loop is parallel to, in lengths of the source's curves. */
     private List<Swallowed> swallowed(List<List<Strand>> loops) {
-        List<Swallowed> swallowed = new ArrayList<>();
-        for (int edge = 0; edge < source.curves().size(); edge++) {
-            int index = edge;
-            List<Strand> parts = loops.stream()
-                    .flatMap(List::stream)
-                    .filter(s -> s.edge() == index && !s.swallowed())
-                    .sorted(Comparator.comparingDouble(Strand::from))
-                    .toList();
-            double reached = 0;
-            for (Strand part : parts) {
-                add(swallowed, edge, reached, part.from());
-                reached = Math.max(reached, part.to());
+        int n = source.curves().size();
+        List<List<Strand>> parts = new ArrayList<>();
+        for (int edge = 0; edge < n; edge++) {
+            parts.add(new ArrayList<>(2));
+        }
+        for (List<Strand> loop : loops) {
+            for (Strand strand : loop) {
+                if (strand.edge() >= 0 && !strand.swallowed()) {
+                    parts.get(strand.edge()).add(strand);
+                }
             }
-            add(swallowed, edge, reached, 1);
+        }
+        List<Swallowed> swallowed = new ArrayList<>();
+        for (int edge = 0; edge < n; edge++) {
+            double[] gaps = gaps(parts.get(edge));
+            for (int i = 0; i < gaps.length; i += 2) {
+                add(swallowed, edge, gaps[i], gaps[i + 1]);
+            }
         }
         return swallowed;
     }
 
-    private void add(List<Swallowed> swallowed, int edge, double from, double to) {
-        if (to <= from) {
-            return;
+    /** The stretches of [0, 1] that no part covers, as pairs. */
+    private static double[] gaps(List<Strand> parts) {
+        parts.sort(Comparator.comparingDouble(Strand::from));
+        double[] gaps = new double[2 * parts.size() + 2];
+        int count = 0;
+        double reached = 0;
+        for (Strand part : parts) {
+            if (part.from() > reached) {
+                gaps[count++] = reached;
+                gaps[count++] = part.from();
+            }
+            reached = Math.max(reached, part.to());
         }
+        if (reached < 1) {
+            gaps[count++] = reached;
+            gaps[count++] = 1;
+        }
+        return Arrays.copyOf(gaps, count);
+    }
+
+    private void add(List<Swallowed> swallowed, int edge, double from, double to) {
         Curve curve = source.curves().get(edge);
         double start = curve.length(0, from, 1e-6);
         double end = curve.length(0, to, 1e-6);
