@@ -66,7 +66,7 @@ public record Arc(Vector2D centre, double radius, double startAngle, double swee
         Checks.point("start", start);
         Checks.point("end", end);
         Checks.coordinate("sagitta", sagitta);
-        double chord = start.distance(end);
+        double chord = Plane.distance(start, end);
         Checks.extent("chord", chord);
         double height = Math.abs(sagitta);
         if (!(height > 1e-12 * chord)) {

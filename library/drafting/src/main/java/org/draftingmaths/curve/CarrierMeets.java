@@ -27,25 +27,53 @@ final class CarrierMeets {
     private final List<Meet> points = new ArrayList<>();
     private final List<Overlap> overlaps = new ArrayList<>();
 
+    /** Whether all control points lie on one side of the line, by more than the tolerance; with no root to take. */
+    private static boolean clear(Straight host, Cubic c, double tolerance) {
+        double x = host.start().getX();
+        double y = host.start().getY();
+        double wx = host.end().getX() - x;
+        double wy = host.end().getY() - y;
+        double least = tolerance * (Math.abs(wx) + Math.abs(wy));
+        double p = Plane.cross(wx, wy, c.start().getX() - x, c.start().getY() - y);
+        double q =
+                Plane.cross(wx, wy, c.startHandle().getX() - x, c.startHandle().getY() - y);
+        double r = Plane.cross(wx, wy, c.endHandle().getX() - x, c.endHandle().getY() - y);
+        double s = Plane.cross(wx, wy, c.end().getX() - x, c.end().getY() - y);
+        return (p > least && q > least && r > least && s > least)
+                || (p < -least && q < -least && r < -least && s < -least);
+    }
+
+    private static Meets of(Curve guest, Carrier host, double tolerance) {
+        return host.clearOf(guest, tolerance) ? Meets.NONE : new CarrierMeets(guest, host, tolerance).find();
+    }
+
     private CarrierMeets(Curve guest, Carrier host, double tolerance) {
         this.guest = guest;
         this.host = host;
         this.tolerance = tolerance;
-        this.distance = t -> host.distance(guest.at(t));
+        this.distance = host.distanceAlong(guest);
     }
 
     static Meets of(Curve guest, Straight host, double tolerance) {
-        return new CarrierMeets(guest, new Line(host), tolerance).find();
+        if (guest instanceof Cubic c && clear(host, c, tolerance)) {
+            return Meets.NONE;
+        }
+        return of(guest, new Line(host), tolerance);
     }
 
     static Meets of(Curve guest, Arc host, double tolerance) {
-        return new CarrierMeets(guest, new Circle(host), tolerance).find();
+        return of(guest, new Circle(host), tolerance);
     }
 
     /** A line or circle with positions along it. */
     private sealed interface Carrier permits Line, Circle {
         /** The signed distance from the carrier. */
         double distance(Vector2D p);
+
+        /** The distance as a function of a guest's parameter. */
+        default DoubleUnaryOperator distanceAlong(Curve guest) {
+            return t -> distance(guest.at(t));
+        }
 
         /** The host's parameter at the foot of the point on the carrier; outside 0 to 1 past the host's ends. */
         double along(Vector2D p);
@@ -76,12 +104,28 @@ final class CarrierMeets {
 
     private record Line(Vector2D start, Vector2D end, Vector2D direction, double hostLength) implements Carrier {
         Line(Straight s) {
-            this(s.start(), s.end(), s.start().directionTo(s.end()), s.start().distance(s.end()));
+            this(s.start(), s.end(), Plane.direction(s.start(), s.end()), Plane.distance(s.start(), s.end()));
         }
 
         @Override
         public double distance(Vector2D p) {
             return direction.getX() * (p.getY() - start.getY()) - direction.getY() * (p.getX() - start.getX());
+        }
+
+        /** Linear in the point, so the same Bernstein polynomial in the control points' distances. */
+        @Override
+        public DoubleUnaryOperator distanceAlong(Curve guest) {
+            if (!(guest instanceof Cubic c)) {
+                return t -> distance(guest.at(t));
+            }
+            double p = distance(c.start());
+            double q = 3 * distance(c.startHandle());
+            double r = 3 * distance(c.endHandle());
+            double s = distance(c.end());
+            return t -> {
+                double u = 1 - t;
+                return u * u * (u * p + t * q) + t * t * (u * r + t * s);
+            };
         }
 
         @Override
@@ -146,7 +190,7 @@ final class CarrierMeets {
     private record Circle(Arc arc) implements Carrier {
         @Override
         public double distance(Vector2D p) {
-            return p.distance(arc.centre()) - arc.radius();
+            return Plane.distance(p, arc.centre()) - arc.radius();
         }
 
         @Override
@@ -238,9 +282,6 @@ final class CarrierMeets {
     }
 
     private Meets find() {
-        if (host.clearOf(guest, tolerance)) {
-            return Meets.NONE;
-        }
         double[] turning = host.turning(guest);
         int count = turning.length + 2;
         double[] t = new double[count];
@@ -251,7 +292,7 @@ final class CarrierMeets {
             g[i] = distance.applyAsDouble(t[i]);
         }
         collect(t, g);
-        return new Meets(points, overlaps);
+        return Meets.made(points, overlaps);
     }
 
     /**
@@ -267,7 +308,7 @@ final class CarrierMeets {
             return false;
         }
         Vector2D way = guest.derivative(t);
-        if (!(Math.abs(host.across(p, way)) > 0.01 * way.norm())) {
+        if (!(Math.abs(host.across(p, way)) > 0.01 * Plane.norm(way))) {
             return false;
         }
         if (inside > 0) {
@@ -392,8 +433,8 @@ final class CarrierMeets {
     private void keep(double from, double to, double[] cuts, boolean crosses) {
         boolean endsBefore = from == 0 || from > cuts[0];
         boolean endsAfter = to == 1 || to < cuts[cuts.length - 1];
-        double size = guest.at(from).distance(guest.at(to));
-        double apart = guest.at(0.5 * (from + to)).distance(guest.at(from));
+        double size = Plane.distance(guest.at(from), guest.at(to));
+        double apart = Plane.distance(guest.at(0.5 * (from + to)), guest.at(from));
         if (endsBefore && endsAfter && Math.max(size, apart) > Math.max(CurvePath.JOINT, 2 * tolerance)) {
             for (int i = 0; i + 1 < cuts.length; i++) {
                 if (cuts[i] >= from && cuts[i + 1] <= to) {
@@ -413,7 +454,7 @@ final class CarrierMeets {
     }
 
     private void overlap(double from, double to) {
-        if (guest.at(from).distance(guest.at(0.5 * (from + to))) > tolerance) {
+        if (Plane.distance(guest.at(from), guest.at(0.5 * (from + to))) > tolerance) {
             overlaps.add(new Overlap(from, to, clamped(along(from), from, to), clamped(along(to), to, from)));
         }
     }

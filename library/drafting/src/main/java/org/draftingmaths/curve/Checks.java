@@ -23,8 +23,13 @@ final class Checks {
         if (point == null) {
             throw new IllegalArgumentException(name + " is missing");
         }
-        coordinate(name + " x", point.getX());
-        coordinate(name + " y", point.getY());
+        double x = point.getX();
+        double y = point.getY();
+        // The names are put together only when there is something to say: curves are made by the million.
+        if (!(Math.abs(x) <= Accuracy.LARGEST && Math.abs(y) <= Accuracy.LARGEST)) {
+            coordinate(name + " x", x);
+            coordinate(name + " y", y);
+        }
     }
 
     static void finite(String name, double value) {

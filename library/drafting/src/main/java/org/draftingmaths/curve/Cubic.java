@@ -24,7 +24,7 @@ public record Cubic(Vector2D start, Vector2D startHandle, Vector2D endHandle, Ve
         Checks.point("start handle", startHandle);
         Checks.point("end handle", endHandle);
         Checks.point("end", end);
-        Checks.extent("cubic", polygon(start, startHandle, endHandle, end));
+        Checks.extent("cubic", around(start, startHandle) + around(startHandle, endHandle) + around(endHandle, end));
     }
 
     /** The cubic that is the quadratic with one handle: degree elevation, exact but for rounding. */
@@ -35,13 +35,20 @@ public record Cubic(Vector2D start, Vector2D startHandle, Vector2D endHandle, Ve
         return new Cubic(start, start.lerp(handle, 2.0 / 3), end.lerp(handle, 2.0 / 3), end);
     }
 
-    private static double polygon(Vector2D a, Vector2D b, Vector2D c, Vector2D d) {
-        return a.distance(b) + b.distance(c) + c.distance(d);
-    }
-
     /** The length of the control polygon: no length of the curve exceeds it. */
     double polygon() {
-        return polygon(start, startHandle, endHandle, end);
+        return Plane.distance(start, startHandle)
+                + Plane.distance(startHandle, endHandle)
+                + Plane.distance(endHandle, end);
+    }
+
+    /** The length of the control polygon along the axes: at least its length and at most half as much again. */
+    private double around() {
+        return around(start, startHandle) + around(startHandle, endHandle) + around(endHandle, end);
+    }
+
+    private static double around(Vector2D a, Vector2D b) {
+        return Math.abs(b.getX() - a.getX()) + Math.abs(b.getY() - a.getY());
     }
 
     @Override
@@ -100,29 +107,32 @@ public record Cubic(Vector2D start, Vector2D startHandle, Vector2D endHandle, Ve
 
     @Override
     public Vector2D tangent(double t) {
-        Vector2D first = derivative(t);
-        double least = VANISHES * polygon();
-        if (first.norm() > least) {
-            return first.normalize();
+        Checks.parameter(t);
+        double x = dx(t);
+        double y = dy(t);
+        double speed = Plane.norm(x, y);
+        double least = VANISHES * around();
+        if (speed > least) {
+            return Vector2D.of(x / speed, y / speed);
         }
         Vector2D second = secondDerivative(t);
-        if (second.norm() > least) {
-            return t == 1 ? second.negate().normalize() : second.normalize();
+        if (Plane.norm(second) > least) {
+            return Plane.unit(t == 1 ? second.negate() : second);
         }
-        return thirdDerivative().normalize();
+        return Plane.unit(thirdDerivative());
     }
 
     @Override
     public double curvature(double t) {
         Vector2D first = derivative(t);
         Vector2D second = secondDerivative(t);
-        double speed = first.norm();
-        double polygon = polygon();
-        if (speed > VANISHES * polygon) {
+        double speed = Plane.norm(first);
+        double around = around();
+        if (speed > VANISHES * around) {
             return first.signedArea(second) / (speed * speed * speed);
         }
         double turning = second.signedArea(thirdDerivative());
-        return Math.abs(turning) > VANISHES * polygon * polygon ? Math.copySign(Double.POSITIVE_INFINITY, turning) : 0;
+        return Math.abs(turning) > VANISHES * around * around ? Math.copySign(Double.POSITIVE_INFINITY, turning) : 0;
     }
 
     @Override
@@ -150,12 +160,12 @@ public record Cubic(Vector2D start, Vector2D startHandle, Vector2D endHandle, Ve
 
     /** De Casteljau: the part from 0 to t. */
     private Cubic first(double t) {
-        Vector2D a = start.lerp(startHandle, t);
-        Vector2D b = startHandle.lerp(endHandle, t);
-        Vector2D c = endHandle.lerp(end, t);
-        Vector2D ab = a.lerp(b, t);
-        Vector2D bc = b.lerp(c, t);
-        return new Cubic(start, a, ab, ab.lerp(bc, t));
+        Vector2D a = Plane.between(start, startHandle, t);
+        Vector2D b = Plane.between(startHandle, endHandle, t);
+        Vector2D c = Plane.between(endHandle, end, t);
+        Vector2D ab = Plane.between(a, b, t);
+        Vector2D bc = Plane.between(b, c, t);
+        return new Cubic(start, a, ab, Plane.between(ab, bc, t));
     }
 
     @Override
@@ -176,11 +186,17 @@ public record Cubic(Vector2D start, Vector2D startHandle, Vector2D endHandle, Ve
      */
     @Override
     public double area() {
-        Vector2D a = startHandle.subtract(start);
-        Vector2D b = endHandle.subtract(start);
-        Vector2D c = end.subtract(start);
-        double own = (3 * a.signedArea(b) + 3 * a.signedArea(c) + 6 * b.signedArea(c)) / 20;
-        return own + 0.5 * start.signedArea(end);
+        double x = start.getX();
+        double y = start.getY();
+        double ax = startHandle.getX() - x;
+        double ay = startHandle.getY() - y;
+        double bx = endHandle.getX() - x;
+        double by = endHandle.getY() - y;
+        double cx = end.getX() - x;
+        double cy = end.getY() - y;
+        double own =
+                3 * Plane.cross(ax, ay, bx, by) + 3 * Plane.cross(ax, ay, cx, cy) + 6 * Plane.cross(bx, by, cx, cy);
+        return own / 20 + 0.5 * Plane.cross(x, y, cx, cy);
     }
 
     @Override

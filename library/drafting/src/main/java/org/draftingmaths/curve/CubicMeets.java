@@ -9,7 +9,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * Where two cubics meet.
  *
  * <p>Both are halved again and again, and pairs of parts are dropped whose control points lie farther apart than the
- * tolerance along the axes or along or across the chord of either: a cubic lies in the hull of its control points.
+ * tolerance along the axes or across the chord of either: a cubic lies in the hull of its control points.
  * What is left is finished in one of two ways.
  *
  * <ul>
@@ -25,10 +25,16 @@ final class CubicMeets {
     /** Halving a thousand kilometres so often leaves less than the least tolerance. */
     private static final int DEEPEST = 140;
 
+    /** Pairs of parts that a search without tangency or overlap seldom exceeds. */
+    private static final int FEW = 60;
+
     private final Cubic first;
     private final Cubic second;
     private final double tolerance;
     private final List<Contact> contacts = new ArrayList<>();
+
+    /** How many more pairs of parts may be looked at. */
+    private int left;
 
     /** Parameters of a place where the two are within the tolerance, and whether it is one of disjoint directions. */
     private record Contact(double s, double t, boolean transversal) {}
@@ -46,13 +52,18 @@ final class CubicMeets {
         if (meets.apart(a, b)) {
             return Meets.NONE;
         }
-        List<Overlap> overlaps = shareNoDirection(a, b) ? List.of() : meets.overlaps();
-        if (overlaps.isEmpty()) {
-            meets.search(a, b, 0);
-        } else {
-            meets.searchOutside(overlaps);
+        List<Overlap> overlaps = List.of();
+        if (!meets.plain(a, b)) {
+            meets.contacts.clear();
+            meets.left = Integer.MAX_VALUE;
+            overlaps = meets.overlaps();
+            if (overlaps.isEmpty()) {
+                meets.search(a, b, 0);
+            } else {
+                meets.searchOutside(overlaps);
+            }
         }
-        return new Meets(meets.grouped(overlaps), overlaps);
+        return Meets.made(meets.grouped(overlaps), overlaps);
     }
 
     /** A part of a cubic: its control points and the parameters of its ends. */
@@ -193,18 +204,29 @@ final class CubicMeets {
         return apart(a, b, 1, 0) || apart(a, b, 0, 1) || apartByChord(a, b) || apartByChord(b, a);
     }
 
+    /** Across the chord of the first, which is where its control points lie close together. */
     private boolean apartByChord(Part a, Part b) {
         double wx = a.x3 - a.x0;
         double wy = a.y3 - a.y0;
         double norm = Math.sqrt(wx * wx + wy * wy);
-        return norm > 0 && (apart(a, b, wx / norm, wy / norm) || apart(a, b, -wy / norm, wx / norm));
+        return norm > 0 && apart(a, b, -wy / norm, wx / norm);
     }
 
     private boolean apart(Part a, Part b, double ux, double uy) {
         return a.low(ux, uy) > b.high(ux, uy) + tolerance || b.low(ux, uy) > a.high(ux, uy) + tolerance;
     }
 
+    /** Whether a short search settles it, with transversal meets only: an overlap takes longer or leaves a contact. */
+    private boolean plain(Part a, Part b) {
+        left = FEW;
+        search(a, b, 0);
+        return left > 0 && contacts.stream().allMatch(Contact::transversal);
+    }
+
     private void search(Part a, Part b, int depth) {
+        if (--left < 0) {
+            return;
+        }
         if (apart(a, b) || (shareNoDirection(a, b) && converged(a, b))) {
             return;
         }
@@ -278,7 +300,7 @@ final class CubicMeets {
                 break;
             }
         }
-        if (Math.hypot(first.x(s) - second.x(t), first.y(s) - second.y(t)) > 0.25 * tolerance) {
+        if (Plane.norm(first.x(s) - second.x(t), first.y(s) - second.y(t)) > 0.25 * tolerance) {
             return false;
         }
         contacts.add(new Contact(s, t, true));
@@ -295,7 +317,7 @@ final class CubicMeets {
         double t = parameter(second, b, on);
         double s = parameter(first, a, second.at(t));
         t = parameter(second, b, first.at(s));
-        if (first.at(s).distance(second.at(t)) > tolerance) {
+        if (Plane.distance(first.at(s), second.at(t)) > tolerance) {
             return;
         }
         if (!(shareNoDirection(a, b) && converged(a, s, b, t))) {
@@ -320,7 +342,7 @@ final class CubicMeets {
         double least = Double.POSITIVE_INFINITY;
         Vector2D[] places = {p, p.add(u), foot(p, u, q), foot(p, u, q.add(v))};
         for (Vector2D place : places) {
-            double distance = foot(q, v, place).distance(place);
+            double distance = Plane.distance(foot(q, v, place), place);
             if (distance < least) {
                 least = distance;
                 best = place;
@@ -363,7 +385,7 @@ final class CubicMeets {
     private boolean coincide(Contact p, Contact q) {
         double least = Math.max(CurvePath.JOINT, 2 * tolerance);
         Vector2D from = first.at(p.s);
-        double reach = Math.max(from.distance(first.at(q.s)), from.distance(first.at(0.5 * (p.s + q.s))));
+        double reach = Math.max(Plane.distance(from, first.at(q.s)), Plane.distance(from, first.at(0.5 * (p.s + q.s))));
         if (reach <= least) {
             return false;
         }
@@ -416,6 +438,12 @@ final class CubicMeets {
     }
 
     private List<Meet> grouped(List<Overlap> overlaps) {
+        if (contacts.isEmpty()) {
+            return List.of();
+        }
+        if (contacts.size() == 1 && overlaps.isEmpty()) {
+            return List.of(meet(contacts));
+        }
         contacts.sort(Comparator.comparingDouble(Contact::s).thenComparingDouble(Contact::t));
         List<List<Contact>> groups = new ArrayList<>();
         for (Contact contact : contacts) {
@@ -447,8 +475,8 @@ final class CubicMeets {
 
     private boolean near(double s, double t, Contact contact) {
         double slack = Math.max(2 * tolerance, CurvePath.JOINT);
-        return first.at(s).distance(first.at(contact.s)) <= slack
-                && second.at(t).distance(second.at(contact.t)) <= slack;
+        return Plane.distance(first.at(s), first.at(contact.s)) <= slack
+                && Plane.distance(second.at(t), second.at(contact.t)) <= slack;
     }
 
     /** Whether the curves stay within the tolerance of each other between two contacts. */
@@ -472,10 +500,10 @@ final class CubicMeets {
     private Meet meet(List<Contact> group) {
         for (Contact c : group) {
             for (int end = 0; end <= 1; end++) {
-                if (first.at(end).distance(second.at(c.t)) <= tolerance) {
+                if (Plane.distance(first.at(end), second.at(c.t)) <= tolerance) {
                     return new Meet(end, c.t, first.at(end), Meet.Kind.TOUCHING);
                 }
-                if (second.at(end).distance(first.at(c.s)) <= tolerance) {
+                if (Plane.distance(second.at(end), first.at(c.s)) <= tolerance) {
                     return new Meet(c.s, end, first.at(c.s), Meet.Kind.TOUCHING);
                 }
             }
@@ -489,7 +517,7 @@ final class CubicMeets {
     }
 
     private double miss(Contact c) {
-        return first.at(c.s).distance(second.at(c.t));
+        return Plane.distance(first.at(c.s), second.at(c.t));
     }
 
     /** Whether the first is on different sides of the second before and after, as near as that can be told. */

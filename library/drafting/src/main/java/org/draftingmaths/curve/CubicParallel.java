@@ -113,24 +113,23 @@ final class CubicParallel {
                 start = last.curve().end();
             }
         }
-        if (start.distance(end) > 0) {
+        if (Plane.distance(start, end) > 0) {
             strands.add(new Strand(new Straight(start, end), edge, before, to, true));
         }
     }
 
     private Vector2D beside(Cubic part, double t) {
-        Vector2D way = part.tangent(t);
-        return part.at(t).add(Vector2D.of(-distance * way.getY(), distance * way.getX()));
+        return Plane.beside(part.at(t), part.tangent(t), distance);
     }
 
     /** Adds one cubic if it keeps the deviation. */
     private boolean fitted(Cubic b, double from, double to) {
         Vector2D first = b.tangent(0);
         Vector2D last = b.tangent(1);
-        Vector2D start = beside(b, 0);
-        Vector2D end = beside(b, 1);
-        double leave = b.start().distance(b.startHandle()) * (1 - distance * curvature(b, 0));
-        double arrive = b.endHandle().distance(b.end()) * (1 - distance * curvature(b, 1));
+        Vector2D start = Plane.beside(b.start(), first, distance);
+        Vector2D end = Plane.beside(b.end(), last, distance);
+        double leave = Plane.distance(b.start(), b.startHandle()) * (1 - distance * curvature(b, 0));
+        double arrive = Plane.distance(b.endHandle(), b.end()) * (1 - distance * curvature(b, 1));
         double[] handles = handles(b, first, last, start, end);
         boolean sane = handles[0] > 0.25 * leave
                 && handles[0] < 4 * leave

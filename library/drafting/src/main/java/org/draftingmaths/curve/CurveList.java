@@ -3,11 +3,13 @@ package org.draftingmaths.curve;
 import java.util.AbstractList;
 import java.util.List;
 import java.util.RandomAccess;
+import java.util.function.Supplier;
 
-/** The curves of a path, unmodifiable, and their lengths once somebody has asked for them. */
+/** The curves of a path, unmodifiable, with their lengths and track once somebody has asked for them. */
 final class CurveList extends AbstractList<Curve> implements RandomAccess {
     private final Curve[] curves;
     private volatile double[] lengths;
+    private volatile Track track;
 
     private CurveList(Curve[] curves) {
         this.curves = curves;
@@ -46,6 +48,16 @@ final class CurveList extends AbstractList<Curve> implements RandomAccess {
                 known[i + 1] = known[i] + curves[i].length();
             }
             lengths = known;
+        }
+        return known;
+    }
+
+    /** What is kept for the search of meets, made when first asked for. */
+    Track track(Supplier<Track> make) {
+        Track known = track;
+        if (known == null) {
+            known = make.get();
+            track = known;
         }
         return known;
     }

@@ -10,7 +10,6 @@ final class CurveMeets {
     private CurveMeets() {}
 
     static Meets of(Curve a, Curve b, double tolerance) {
-        Checks.tolerance(tolerance, Math.max(size(a), size(b)));
         if (b instanceof Straight s) {
             return CarrierMeets.of(a, s, tolerance);
         }
@@ -27,7 +26,7 @@ final class CurveMeets {
     }
 
     /** The largest coordinate of the control points, or of the circle of an arc. */
-    private static double size(Curve curve) {
+    static double size(Curve curve) {
         if (curve instanceof Arc arc) {
             return size(arc.centre()) + arc.radius();
         }
@@ -40,7 +39,10 @@ final class CurveMeets {
     }
 
     private static Meets swapped(Meets meets) {
-        List<Meet> points = new ArrayList<>();
+        if (meets.isEmpty()) {
+            return meets;
+        }
+        List<Meet> points = new ArrayList<>(meets.points().size());
         for (Meet m : meets.points()) {
             points.add(new Meet(m.onSecond(), m.onFirst(), m.point(), m.kind()));
         }
@@ -63,7 +65,7 @@ final class CurveMeets {
         }
         List<Meet> points = new ArrayList<>();
         List<Overlap> overlaps = new ArrayList<>();
-        boolean closed = curve.start().distance(curve.end()) <= tolerance
+        boolean closed = Plane.distance(curve.start(), curve.end()) <= tolerance
                 && (curve instanceof Cubic || Math.abs(((Arc) curve).sweep()) > Math.PI);
         if (curve instanceof Cubic c) {
             if (collinear(c, tolerance)) {
@@ -81,7 +83,7 @@ final class CurveMeets {
     private static boolean collinear(Cubic c, double tolerance) {
         Vector2D far = c.start();
         for (Vector2D p : new Vector2D[] {c.startHandle(), c.endHandle(), c.end()}) {
-            if (p.distance(c.start()) > far.distance(c.start())) {
+            if (Plane.distance(p, c.start()) > Plane.distance(far, c.start())) {
                 far = p;
             }
         }
@@ -111,7 +113,7 @@ final class CurveMeets {
         double root = Math.sqrt(4 * squares - 3 * sum * sum);
         double s = held(0.5 * (sum - root));
         double t = held(0.5 * (sum + root));
-        if (s < t && c.at(s).distance(c.at(t)) <= tolerance && apart(c, s, t, tolerance)) {
+        if (s < t && Plane.distance(c.at(s), c.at(t)) <= tolerance && apart(c, s, t, tolerance)) {
             boolean ends = s == 0 || t == 1;
             points.add(new Meet(s, t, c.at(s), ends ? Meet.Kind.TOUCHING : Meet.Kind.CROSSING));
         }
@@ -123,7 +125,7 @@ final class CurveMeets {
     }
 
     private static boolean apart(Cubic c, double s, double t, double tolerance) {
-        return c.at(0.5 * (s + t)).distance(c.at(s)) > tolerance;
+        return Plane.distance(c.at(0.5 * (s + t)), c.at(s)) > tolerance;
     }
 
     /** A cubic on a line runs back over itself wherever it turns. */

@@ -1,6 +1,7 @@
 package org.draftingmaths.curve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
@@ -41,7 +42,7 @@ public record CurvePath(List<Curve> curves) {
         for (int i = 1; i < curves.size(); i++) {
             Vector2D end = curves.get(i - 1).end();
             Vector2D start = curves.get(i).start();
-            if (!(end.distance(start) <= JOINT)) {
+            if (!(Plane.distance(end, start) <= JOINT)) {
                 throw new IllegalArgumentException(String.format(
                         Locale.ROOT,
                         "joint %d is open: curve %d ends at %s, curve %d starts at %s, %s mm apart; allowed is 1e-6 mm",
@@ -50,14 +51,14 @@ public record CurvePath(List<Curve> curves) {
                         end,
                         i,
                         start,
-                        end.distance(start)));
+                        Plane.distance(end, start)));
             }
         }
     }
 
     /** The path of these curves in order. */
     public static CurvePath of(Curve... curves) {
-        return new CurvePath(List.of(curves));
+        return new CurvePath(Arrays.asList(curves));
     }
 
     /** The straights from point to point: at least two points, consecutive ones distinct. */
@@ -244,12 +245,13 @@ public record CurvePath(List<Curve> curves) {
     /** {@code 1/2 integral (x dy - y dx)} in mm^2; for a closed path the enclosed area, anticlockwise positive. */
     public double area() {
         // Taken about the start, so that a small piece far from the origin keeps its digits.
-        Vector2D about = start();
+        double x = start().getX();
+        double y = start().getY();
         double sum = 0;
         for (Curve curve : curves) {
-            sum += curve.area() - 0.5 * about.signedArea(curve.end().subtract(curve.start()));
+            sum += curve.area() - Plane.triangle(x, y, curve.start(), curve.end());
         }
-        return sum + 0.5 * about.signedArea(end().subtract(about));
+        return sum + 0.5 * Plane.cross(x, y, end().getX() - x, end().getY() - y);
     }
 
     /** The smallest upright rectangle around the path. */
@@ -263,6 +265,6 @@ public record CurvePath(List<Curve> curves) {
 
     /** Whether the end lies within the tolerance of the start. */
     public boolean closes(double tolerance) {
-        return end().distance(start()) <= tolerance;
+        return Plane.distance(end(), start()) <= tolerance;
     }
 }

@@ -18,6 +18,10 @@ import java.util.List;
 public record Meets(List<Meet> points, List<Overlap> overlaps) {
     static final Meets NONE = new Meets(List.of(), List.of());
 
+    static Meets made(List<Meet> points, List<Overlap> overlaps) {
+        return points.isEmpty() && overlaps.isEmpty() ? NONE : new Meets(points, overlaps);
+    }
+
     /** Keeps copies. */
     public Meets {
         points = List.copyOf(points);
@@ -31,7 +35,7 @@ public record Meets(List<Meet> points, List<Overlap> overlaps) {
 
     /** Where two curves meet, to the tolerance; positions are parameters. */
     public static Meets of(Curve first, Curve second, double tolerance) {
-        Checks.tolerance(tolerance);
+        Checks.tolerance(tolerance, Math.max(CurveMeets.size(first), CurveMeets.size(second)));
         return CurveMeets.of(first, second, tolerance);
     }
 
@@ -47,7 +51,6 @@ public record Meets(List<Meet> points, List<Overlap> overlaps) {
      * a corner of another is {@link Meet.Kind#CROSSING} it. No path slips through the gap of a joint.
      */
     public static Meets of(CurvePath first, CurvePath second, double tolerance) {
-        Checks.tolerance(tolerance);
         return PathMeets.of(first, second, tolerance);
     }
 
@@ -61,7 +64,6 @@ public record Meets(List<Meet> points, List<Overlap> overlaps) {
      * lengths from the start, {@code onFirst < onSecond}. None means that the path is simple.
      */
     public static Meets selfMeets(CurvePath path, double tolerance) {
-        Checks.tolerance(tolerance);
         return PathMeets.ofItself(path, tolerance);
     }
 

@@ -49,7 +49,7 @@ public record Nearest(double at, Vector2D point, double distance) {
 
     private static Nearest candidate(Curve curve, double t, Vector2D point) {
         Vector2D at = t == 0 ? curve.start() : t == 1 ? curve.end() : curve.at(t);
-        return new Nearest(t, at, at.distance(point));
+        return new Nearest(t, at, Plane.distance(at, point));
     }
 
     private static Nearest better(Nearest a, Nearest b) {
@@ -76,26 +76,29 @@ public record Nearest(double at, Vector2D point, double distance) {
 
     /** Bernstein coefficients of {@code (B(t) - p) . B'(t) / 3}, of degree five. */
     private static double[] squareSlope(Cubic c, Vector2D p) {
-        Vector2D[] b = {
-            c.start().subtract(p),
-            c.startHandle().subtract(p),
-            c.endHandle().subtract(p),
-            c.end().subtract(p)
+        double px = p.getX();
+        double py = p.getY();
+        double ax = c.start().getX() - px;
+        double ay = c.start().getY() - py;
+        double bx = c.startHandle().getX() - px;
+        double by = c.startHandle().getY() - py;
+        double dx = c.endHandle().getX() - px;
+        double dy = c.endHandle().getY() - py;
+        double ex = c.end().getX() - px;
+        double ey = c.end().getY() - py;
+        double ux = bx - ax;
+        double uy = by - ay;
+        double vx = dx - bx;
+        double vy = dy - by;
+        double wx = ex - dx;
+        double wy = ey - dy;
+        return new double[] {
+            ax * ux + ay * uy,
+            (2 * (ax * vx + ay * vy) + 3 * (bx * ux + by * uy)) / 5,
+            (ax * wx + ay * wy + 6 * (bx * vx + by * vy) + 3 * (dx * ux + dy * uy)) / 10,
+            (3 * (bx * wx + by * wy) + 6 * (dx * vx + dy * vy) + ex * ux + ey * uy) / 10,
+            (3 * (dx * wx + dy * wy) + 2 * (ex * vx + ey * vy)) / 5,
+            ex * wx + ey * wy
         };
-        Vector2D[] d = {
-            c.startHandle().subtract(c.start()),
-            c.endHandle().subtract(c.startHandle()),
-            c.end().subtract(c.endHandle())
-        };
-        double[] binomial3 = {1, 3, 3, 1};
-        double[] binomial2 = {1, 2, 1};
-        double[] binomial5 = {1, 5, 10, 10, 5, 1};
-        double[] sum = new double[6];
-        for (int i = 0; i < 4; i++) {
-            for (int j = 0; j < 3; j++) {
-                sum[i + j] += binomial3[i] * binomial2[j] / binomial5[i + j] * b[i].dot(d[j]);
-            }
-        }
-        return sum;
     }
 }

@@ -16,11 +16,42 @@ final class OneWay {
      * joint and all of the second before it: they meet nowhere else.
      */
     static boolean runsOn(Curve first, Curve second) {
-        if (first.start().distance(first.end()) == 0 || second.start().distance(second.end()) == 0) {
+        if (first.start().equals(first.end()) || second.start().equals(second.end())) {
             return false;
         }
         Vector2D along = first.tangent(1).add(second.tangent(0));
         return forward(first, along) && forward(second, along);
+    }
+
+    /**
+     * Whether a curve and the next meet at their joint only, as far as is cheap to see: they run on, or one is a straight and all of
+     * the other's control points but the one at the joint lie on one side of its line.
+     */
+    static boolean meetAtJointOnly(Curve first, Curve second) {
+        if (first instanceof Straight s && second instanceof Cubic c) {
+            return runsOn(first, second) || oneSide(s, c.startHandle(), c.endHandle(), c.end());
+        }
+        if (first instanceof Cubic c && second instanceof Straight s) {
+            return runsOn(first, second) || oneSide(s, c.start(), c.startHandle(), c.endHandle());
+        }
+        return (first instanceof Straight && second instanceof Straight s && oneSide(s, first.start()))
+                || runsOn(first, second);
+    }
+
+    private static boolean oneSide(Straight s, Vector2D... points) {
+        double ax = s.start().getX();
+        double ay = s.start().getY();
+        double wx = s.end().getX() - ax;
+        double wy = s.end().getY() - ay;
+        double least = CurvePath.JOINT * Plane.norm(wx, wy);
+        boolean left = true;
+        boolean right = true;
+        for (Vector2D p : points) {
+            double across = wx * (p.getY() - ay) - wy * (p.getX() - ax);
+            left &= across > least;
+            right &= across < -least;
+        }
+        return left || right;
     }
 
     static boolean forward(Curve curve, Vector2D along) {

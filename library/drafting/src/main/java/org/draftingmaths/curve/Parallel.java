@@ -132,7 +132,7 @@ public final class Parallel {
     private record Tip(Vector2D net, Vector2D at, Vector2D way, double distance) {}
 
     private static void addCorner(List<Strand> strands, Tip a, Tip b, Corner corner) {
-        if (a.at.distance(b.at) <= CurvePath.JOINT) {
+        if (Plane.distance(a.at, b.at) <= CurvePath.JOINT) {
             return;
         }
         double turn = a.way.signedArea(b.way);
@@ -147,7 +147,7 @@ public final class Parallel {
         }
         Vector2D tip = a.at.add(s, a.way);
         double reach = corner.limit() * Math.max(Math.abs(a.distance), Math.abs(b.distance));
-        if (a.net.distance(tip) <= reach * (1 + 1e-12)) {
+        if (Plane.distance(a.net, tip) <= reach * (1 + 1e-12)) {
             line(strands, a.at, tip);
             line(strands, tip, b.at);
             return;
@@ -164,14 +164,13 @@ public final class Parallel {
     }
 
     private static void line(List<Strand> strands, Vector2D from, Vector2D to) {
-        if (from.distance(to) > CurvePath.JOINT) {
+        if (Plane.distance(from, to) > CurvePath.JOINT) {
             strands.add(Strand.corner(from, to));
         }
     }
 
     private static Vector2D beside(Curve curve, double t, double left) {
-        Vector2D way = curve.tangent(t);
-        return curve.at(t).add(Vector2D.of(-left * way.getY(), left * way.getX()));
+        return Plane.beside(curve.at(t), curve.tangent(t), left);
     }
 
     private static void add(Curve curve, int edge, double left, double deviation, List<Strand> strands) {
@@ -182,7 +181,7 @@ public final class Parallel {
             if (radius > 1e-9) {
                 strands.add(
                         new Strand(new Arc(arc.centre(), radius, arc.startAngle(), arc.sweep()), edge, 0, 1, false));
-            } else if (beside(arc, 0, left).distance(beside(arc, 1, left)) > CurvePath.JOINT) {
+            } else if (Plane.distance(beside(arc, 0, left), beside(arc, 1, left)) > CurvePath.JOINT) {
                 strands.add(new Strand(new Straight(beside(arc, 0, left), beside(arc, 1, left)), edge, 0, 1, true));
             }
         } else {

@@ -20,123 +20,21 @@ final class PathMeets {
     }
 
     static Meets of(CurvePath first, CurvePath second, double tolerance) {
-        return new PathMeets(new Track(first, tolerance), new Track(second, tolerance), tolerance).between();
+        return new PathMeets(Track.of(first, tolerance), Track.of(second, tolerance), tolerance).between();
     }
 
     static Meets ofItself(CurvePath path, double tolerance) {
-        Track track = new Track(path, tolerance);
+        Track track = Track.of(path, tolerance);
         return new PathMeets(track, track, tolerance).within();
-    }
-
-    /** A curve of a path and where it starts; a gap at a joint is a straight of no length. */
-    private record Part(Curve curve, Box box, double start, boolean bridge) {
-        double at(double t) {
-            return bridge || t == 0 ? start : start + curve.length(0, t, Accuracy.DEFAULT);
-        }
-    }
-
-    /** A path as parts. */
-    private static final class Track {
-        private final CurvePath path;
-        private final List<Part> parts;
-        private final double[] joints;
-        private final double[] gaps;
-        private final double length;
-        private final boolean closed;
-
-        Track(CurvePath path, double tolerance) {
-            List<Curve> curves = path.curves();
-            this.path = path;
-            this.parts = new ArrayList<>(curves.size());
-            this.joints = path.lengths();
-            this.gaps = new double[joints.length];
-            this.length = joints[joints.length - 1];
-            this.closed = path.closes(CurvePath.JOINT);
-            for (int i = 0; i < curves.size(); i++) {
-                Curve curve = curves.get(i);
-                parts.add(new Part(curve, Box.around(curve), joints[i], false));
-                if (i + 1 < curves.size() || closed) {
-                    bridge(curve.end(), curves.get((i + 1) % curves.size()).start(), i + 1, tolerance);
-                }
-            }
-        }
-
-        private void bridge(Vector2D from, Vector2D to, int joint, double tolerance) {
-            double dx = to.getX() - from.getX();
-            double dy = to.getY() - from.getY();
-            if (dx * dx + dy * dy > 0.25 * tolerance * tolerance) {
-                Straight gap = new Straight(from, to);
-                parts.add(new Part(gap, Box.around(gap), joints[joint], true));
-                gaps[joint] = from.distance(to);
-                if (joint == joints.length - 1) {
-                    gaps[0] = gaps[joint];
-                }
-            }
-        }
-
-        double apart(double a, double b) {
-            double d = Math.abs(a - b);
-            return closed ? Math.min(d, Math.abs(length - d)) : d;
-        }
-
-        /**
-         * The joint at a position, or the position itself. What happens about the gap of a joint happens at the joint:
-         * a line at an angle of a sixteenth may meet both curves and the gap.
-         */
-        double snapped(double at, double near) {
-            for (int i = 0; i < joints.length; i++) {
-                if (Math.abs(at - joints[i]) <= near + 16 * gaps[i]) {
-                    return closed && i == joints.length - 1 ? 0 : joints[i];
-                }
-            }
-            return at;
-        }
-
-        /** Sixteen times the gap if the position is a joint, else nothing. */
-        double looseness(double at) {
-            double most = 0;
-            for (int i = 0; i < joints.length; i++) {
-                most = at == joints[i] ? Math.max(most, 16 * gaps[i]) : most;
-            }
-            return most;
-        }
-
-        boolean isJoint(double at) {
-            for (double joint : joints) {
-                if (at == joint) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        boolean isEnd(double at) {
-            return !closed && (at == 0 || at == length);
-        }
-
-        /** How far one may go from a position before the next joint. */
-        double room(double at) {
-            double room = length;
-            for (double joint : joints) {
-                double d = apart(at, joint);
-                room = d > 0 ? Math.min(room, d) : room;
-            }
-            return room;
-        }
-
-        Vector2D point(double at) {
-            double wrapped = at < 0 ? at + length : at > length ? at - length : at;
-            return path.pointAt(Math.min(length, Math.max(0, wrapped)));
-        }
     }
 
     private Meets between() {
         List<Meet> points = new ArrayList<>();
         List<Overlap> overlaps = new ArrayList<>();
-        for (Part a : first.parts) {
-            for (Part b : second.parts) {
-                if (!a.box.clearOf(b.box, tolerance)) {
-                    add(CurveMeets.of(a.curve, b.curve, tolerance), a, b, points, overlaps);
+        for (Track.Part a : first.parts()) {
+            for (Track.Part b : second.parts()) {
+                if (!a.box().clearOf(b.box(), tolerance)) {
+                    add(CurveMeets.of(a.curve(), b.curve(), tolerance), a, b, points, overlaps);
                 }
             }
         }
@@ -146,15 +44,15 @@ final class PathMeets {
     private Meets within() {
         List<Meet> points = new ArrayList<>();
         List<Overlap> overlaps = new ArrayList<>();
-        for (int i = 0; i < first.parts.size(); i++) {
-            Part a = first.parts.get(i);
-            if (!OneWay.forward(a.curve, a.curve.start().vectorTo(a.curve.end()))) {
-                add(CurveMeets.ofItself(a.curve, tolerance), a, a, points, overlaps);
+        for (int i = 0; i < first.parts().size(); i++) {
+            Track.Part a = first.parts().get(i);
+            if (!OneWay.forward(a.curve(), a.curve().start().vectorTo(a.curve().end()))) {
+                add(CurveMeets.ofItself(a.curve(), tolerance), a, a, points, overlaps);
             }
-            for (int j = i + 1; j < first.parts.size(); j++) {
-                Part b = first.parts.get(j);
-                if (!a.box.clearOf(b.box, tolerance) && !runsOn(i, j)) {
-                    add(CurveMeets.of(a.curve, b.curve, tolerance), a, b, points, overlaps);
+            for (int j = i + 1; j < first.parts().size(); j++) {
+                Track.Part b = first.parts().get(j);
+                if (!a.box().clearOf(b.box(), tolerance) && !runsOn(i, j)) {
+                    add(CurveMeets.of(a.curve(), b.curve(), tolerance), a, b, points, overlaps);
                 }
             }
         }
@@ -163,29 +61,32 @@ final class PathMeets {
 
     /** Whether two parts are neighbours that go one way: they can meet at their joint only, and that is no meet. */
     private boolean runsOn(int i, int j) {
-        int last = first.parts.size() - 1;
-        Curve a = first.parts.get(i).curve;
-        Curve b = first.parts.get(j).curve;
+        int last = first.parts().size() - 1;
+        Curve a = first.parts().get(i).curve();
+        Curve b = first.parts().get(j).curve();
         if (onlyBridges(i + 1, j - 1)) {
             return OneWay.runsOn(a, b);
         }
-        return first.closed && onlyBridges(0, i - 1) && onlyBridges(j + 1, last) && OneWay.runsOn(b, a);
+        return first.closed() && onlyBridges(0, i - 1) && onlyBridges(j + 1, last) && OneWay.runsOn(b, a);
     }
 
     private boolean onlyBridges(int from, int to) {
         for (int k = from; k <= to; k++) {
-            if (!first.parts.get(k).bridge) {
+            if (!first.parts().get(k).bridge()) {
                 return false;
             }
         }
         return true;
     }
 
-    private static void add(Meets found, Part a, Part b, List<Meet> points, List<Overlap> overlaps) {
+    private static void add(Meets found, Track.Part a, Track.Part b, List<Meet> points, List<Overlap> overlaps) {
+        if (found.isEmpty()) {
+            return;
+        }
         for (Meet m : found.points()) {
             points.add(new Meet(a.at(m.onFirst()), b.at(m.onSecond()), m.point(), m.kind()));
         }
-        if (a.bridge || b.bridge) {
+        if (a.bridge() || b.bridge()) {
             return;
         }
         for (Overlap o : found.overlaps()) {
@@ -194,6 +95,9 @@ final class PathMeets {
     }
 
     private Meets told(List<Meet> points, List<Overlap> overlaps) {
+        if (points.isEmpty() && overlaps.isEmpty()) {
+            return Meets.NONE;
+        }
         List<Overlap> joined = joined(overlaps);
         List<Meet> kept = new ArrayList<>();
         for (Meet m : points) {
@@ -201,12 +105,26 @@ final class PathMeets {
             if (first == second && first.apart(meet.onFirst(), meet.onSecond()) <= 2 * near) {
                 continue;
             }
-            if (joined.stream().noneMatch(o -> covers(o, meet)) && kept.stream().noneMatch(k -> same(k, meet))) {
+            if (isNew(meet, joined, kept)) {
                 kept.add(meet);
             }
         }
         kept.sort(Comparator.comparingDouble(Meet::onFirst).thenComparingDouble(Meet::onSecond));
         return new Meets(kept, joined);
+    }
+
+    private boolean isNew(Meet meet, List<Overlap> overlaps, List<Meet> kept) {
+        for (Overlap overlap : overlaps) {
+            if (covers(overlap, meet)) {
+                return false;
+            }
+        }
+        for (Meet other : kept) {
+            if (same(other, meet)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean same(Meet a, Meet b) {

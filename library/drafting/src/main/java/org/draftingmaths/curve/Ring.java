@@ -50,7 +50,7 @@ final class Ring {
         int outer = -1;
         double largest = 0;
         for (int i = 0; i < loops.size(); i++) {
-            paths.add(new CurvePath(loops.get(i).stream().map(Strand::curve).toList()));
+            paths.add(path(loops.get(i)));
             double area = paths.get(i).area();
             if (area > largest) {
                 largest = area;
@@ -66,13 +66,21 @@ final class Ring {
         return new ParallelOutline(outline, edges, paths, swallowed(loops));
     }
 
+    private static CurvePath path(List<Strand> loop) {
+        Curve[] curves = new Curve[loop.size()];
+        for (int i = 0; i < curves.length; i++) {
+            curves[i] = loop.get(i).curve();
+        }
+        return CurvePath.of(curves);
+    }
+
     /** Every strand with every other, unless their control points tell that they do not meet. */
     private void findCuts() {
         int n = strands.size();
         Box[] boxes = new Box[n];
         for (int i = 0; i < n; i++) {
             boxes[i] = Box.around(strands.get(i).curve());
-            cuts.add(new ArrayList<>(0));
+            cuts.add(List.of());
         }
         for (int i = 0; i < n; i++) {
             for (int k = i + 1; k < n; k++) {
@@ -88,7 +96,7 @@ final class Ring {
         Curve b = strands.get(k).curve();
         boolean next = k == i + 1;
         boolean round = i == 0 && k == strands.size() - 1;
-        if ((next && OneWay.runsOn(a, b)) || (round && OneWay.runsOn(b, a))) {
+        if ((next && OneWay.meetAtJointOnly(a, b)) || (round && OneWay.meetAtJointOnly(b, a))) {
             return;
         }
         Meets meets = CurveMeets.of(a, b, MEET);
@@ -102,8 +110,10 @@ final class Ring {
         for (Overlap o : meets.overlaps()) {
             plain = false;
             crossed = true;
-            cuts.get(i).addAll(List.of(new Cut(o.fromFirst(), 0), new Cut(o.toFirst(), 0)));
-            cuts.get(k).addAll(List.of(new Cut(o.fromSecond(), 0), new Cut(o.toSecond(), 0)));
+            add(i, new Cut(o.fromFirst(), 0));
+            add(i, new Cut(o.toFirst(), 0));
+            add(k, new Cut(o.fromSecond(), 0));
+            add(k, new Cut(o.toSecond(), 0));
         }
     }
 
@@ -114,21 +124,30 @@ final class Ring {
         crossed = true;
         plain &= m.kind() == Meet.Kind.CROSSING && Math.abs(sine) > GRAZING;
         int rise = sine > 0 ? 1 : -1;
-        cuts.get(i).add(new Cut(m.onFirst(), rise));
-        cuts.get(k).add(new Cut(m.onSecond(), -rise));
+        add(i, new Cut(m.onFirst(), rise));
+        add(k, new Cut(m.onSecond(), -rise));
+    }
+
+    private void add(int strand, Cut cut) {
+        if (cuts.get(strand).isEmpty()) {
+            cuts.set(strand, new ArrayList<>(2));
+        }
+        cuts.get(strand).add(cut);
     }
 
     private List<Strand> kept() {
         for (List<Cut> of : cuts) {
-            of.sort(Comparator.comparingDouble(Cut::at));
+            if (of.size() > 1) {
+                of.sort(Comparator.comparingDouble(Cut::at));
+            }
         }
-        return plain && cuts.stream().flatMap(List::stream).mapToInt(Cut::rise).sum() == 0 ? followed() : counted();
+        return plain ? followed() : counted();
     }
 
     /** The parts with winding number 1 to their left, by following its changes along the ring. */
     private List<Strand> followed() {
         int winding = firstWinding();
-        List<Strand> kept = new ArrayList<>();
+        List<Strand> kept = new ArrayList<>(strands.size());
         for (int i = 0; i < strands.size(); i++) {
             double from = 0;
             for (Cut cut : cuts.get(i)) {
@@ -156,8 +175,7 @@ final class Ring {
 
     private double size(int i, double from, double to) {
         Curve curve = strands.get(i).curve();
-        return curve.at(from).distance(curve.at(to))
-                + curve.at(0.5 * (from + to)).distance(curve.at(to));
+        return Plane.distance(curve.at(from), curve.at(to)) + Plane.distance(curve.at(0.5 * (from + to)), curve.at(to));
     }
 
     /** The parts whose left side is inside and whose right side is not; of coinciding ones the first. */
@@ -188,9 +206,9 @@ final class Ring {
     }
 
     private static boolean coincide(Curve a, Curve b) {
-        return a.start().distance(b.start()) <= CurvePath.JOINT
-                && a.end().distance(b.end()) <= CurvePath.JOINT
-                && a.at(0.5).distance(b.at(0.5)) <= CurvePath.JOINT;
+        return Plane.distance(a.start(), b.start()) <= CurvePath.JOINT
+                && Plane.distance(a.end(), b.end()) <= CurvePath.JOINT
+                && Plane.distance(a.at(0.5), b.at(0.5)) <= CurvePath.JOINT;
     }
 
     private boolean bounds(Curve curve, double t) {
@@ -198,8 +216,7 @@ final class Ring {
     }
 
     private static Vector2D beside(Curve curve, double t, double left) {
-        Vector2D way = curve.tangent(t);
-        return curve.at(t).add(Vector2D.of(-left * way.getY(), left * way.getX()));
+        return Plane.beside(curve.at(t), curve.tangent(t), left);
     }
 
     private int winding(Vector2D p) {
@@ -220,7 +237,7 @@ final class Ring {
             if (used[first]) {
                 continue;
             }
-            List<Strand> loop = new ArrayList<>();
+            List<Strand> loop = new ArrayList<>(n);
             Vector2D start = kept.get(first).curve().start();
             int at = first;
             while (at >= 0) {
@@ -229,7 +246,7 @@ final class Ring {
                 at = following(kept, used, at, start);
             }
             Vector2D end = loop.get(loop.size() - 1).curve().end();
-            if (start.distance(end) <= CurvePath.JOINT) {
+            if (Plane.distance(start, end) <= CurvePath.JOINT) {
                 loops.add(loop);
             }
         }
@@ -241,12 +258,12 @@ final class Ring {
         Vector2D end = kept.get(at).curve().end();
         int n = kept.size();
         int best = -1;
-        double least = end.distance(start);
+        double least = Plane.distance(end, start);
         for (int step = 1; step < n; step++) {
             int k = (at + step) % n;
             double distance = used[k]
                     ? Double.POSITIVE_INFINITY
-                    : kept.get(k).curve().start().distance(end);
+                    : Plane.distance(kept.get(k).curve().start(), end);
             if (distance < least) {
                 best = k;
                 least = distance;
@@ -304,8 +321,8 @@ final class Ring {
 
     private void add(List<Swallowed> swallowed, int edge, double from, double to) {
         Curve curve = source.curves().get(edge);
-        double start = curve.length(0, from, 1e-6);
-        double end = curve.length(0, to, 1e-6);
+        double start = from == 0 ? 0 : curve.length(0, from, 1e-6);
+        double end = to == 1 ? source.lengths()[edge + 1] - source.lengths()[edge] : curve.length(0, to, 1e-6);
         if (end - start > CurvePath.JOINT) {
             swallowed.add(new Swallowed(edge, start, end));
         }

@@ -7,11 +7,17 @@ import java.util.function.DoubleUnaryOperator;
 final class Roots {
     private static final double[] NONE = {};
 
+    private static final int[][] BINOMIAL = {
+        {1}, {1, 1}, {1, 2, 1}, {1, 3, 3, 1}, {1, 4, 6, 4, 1}, {1, 5, 10, 10, 5, 1}, {1, 6, 15, 20, 15, 6, 1}
+    };
+
     private Roots() {}
 
     /** The parameters inside (0, 1) where the derivative of a cubic with these Bernstein coefficients vanishes. */
     static double[] ofDerivative(double a, double b, double c, double d) {
-        return quadratic(b - a, c - b, d - c);
+        boolean rises = b >= a && c >= b && d >= c;
+        boolean falls = b <= a && c <= b && d <= c;
+        return rises || falls ? NONE : quadratic(b - a, c - b, d - c);
     }
 
     /** Roots strictly inside (0, 1) of {@code p (1-t)^2 + 2 q (1-t) t + r t^2}, ascending. */
@@ -61,7 +67,20 @@ final class Roots {
 
     /** All parameters inside (0, 1) where the polynomial changes sign. */
     static double[] ofAll(double[] bernstein) {
-        return signChanges(bernstein, turning(bernstein));
+        // Descartes: no more roots than changes of sign of the coefficients, and an even number fewer.
+        int changes = 0;
+        double last = 0;
+        for (double b : bernstein) {
+            if (b != 0) {
+                changes += last * b < 0 ? 1 : 0;
+                last = b;
+            }
+        }
+        if (changes == 0) {
+            return NONE;
+        }
+        boolean one = changes == 1 && bernstein[0] != 0 && last == bernstein[bernstein.length - 1];
+        return signChanges(bernstein, one ? NONE : turning(bernstein));
     }
 
     /** The parameters inside (0, 1) where a curve turns from rising to falling or back, ascending. */
@@ -102,8 +121,10 @@ final class Roots {
         for (int i = 0; i <= turning.length; i++) {
             double to = i < turning.length ? turning[i] : 1;
             double atTo = value(bernstein, to);
-            if (atFrom == 0 || (atFrom < 0) != (atTo < 0)) {
-                double root = atFrom == 0 ? from : between(t -> value(bernstein, t), from, atFrom, to, atTo);
+            if (from > 0 && atFrom == 0) {
+                roots[count++] = from;
+            } else if (atFrom != 0 && (atFrom < 0) != (atTo < 0)) {
+                double root = between(t -> value(bernstein, t), from, atFrom, to, atTo);
                 if (root > 0 && root < 1) {
                     roots[count++] = root;
                 }
@@ -114,64 +135,69 @@ final class Roots {
         return Arrays.copyOf(roots, count);
     }
 
-    /** The polynomial's value by de Casteljau's scheme, which is stable on the unit interval. */
+    /** The polynomial's value, by Horner's scheme in the ratio of t and 1 - t that is at most 1. */
     static double value(double[] bernstein, double t) {
-        if (t <= 0) {
-            return bernstein[0];
-        }
-        int degree = bernstein.length - 1;
-        if (t >= 1) {
-            return bernstein[degree];
-        }
-        double[] b = bernstein.clone();
-        for (int level = degree; level > 0; level--) {
-            for (int i = 0; i < level; i++) {
-                b[i] += t * (b[i + 1] - b[i]);
+        int n = bernstein.length - 1;
+        int[] binomial = BINOMIAL[n];
+        double s = 1 - t;
+        double power = 1;
+        if (t <= 0.5) {
+            double ratio = t / s;
+            double sum = bernstein[n];
+            for (int i = n - 1; i >= 0; i--) {
+                sum = sum * ratio + binomial[i] * bernstein[i];
+                power *= s;
             }
+            return sum * power;
         }
-        return b[0];
+        double ratio = s / t;
+        double sum = bernstein[0];
+        for (int i = 1; i <= n; i++) {
+            sum = sum * ratio + binomial[i] * bernstein[i];
+            power *= t;
+        }
+        return sum * power;
     }
 
     /**
-     * The root of a function between two places at which its signs differ: regula falsi with the Illinois
-     * correction, bisected whenever it does not halve the bracket in three steps, so that it always ends.
+     * The root of a function between two places at which its signs differ, to the last bits: inverse quadratic
+     * interpolation where the last three values promise that it works, halving elsewhere (Chandrupatla, A new hybrid
+     * quadratic/bisection algorithm for finding the zero of a nonlinear function, Advances in Engineering Software 28,
+     * 1997, 145-149), so that it always ends.
      */
     static double between(DoubleUnaryOperator f, double low, double atLow, double high, double atHigh) {
         double a = low;
-        double b = high;
         double fa = atLow;
+        double b = high;
         double fb = atHigh;
-        double width = b - a;
-        for (int step = 1; ; step++) {
-            if (fa == 0) {
-                return a;
+        double share = fa / (fa - fb);
+        while (true) {
+            double best = Math.abs(fa) < Math.abs(fb) ? a : b;
+            double least = 0.5 * Math.ulp(best) / Math.abs(b - a);
+            if (least > 0.25 || fa == 0 || fb == 0) {
+                return best;
             }
-            if (fb == 0) {
-                return b;
-            }
-            double c = (a * fb - b * fa) / (fb - fa);
-            if (step % 3 == 0) {
-                if (b - a > 0.5 * width) {
-                    c = 0.5 * (a + b);
-                }
-                width = b - a;
-            }
-            if (!(c > a && c < b)) {
-                c = 0.5 * (a + b);
-            }
-            if (!(c > a && c < b)) {
-                return Math.abs(fa) <= Math.abs(fb) ? a : b;
-            }
-            double fc = f.applyAsDouble(c);
-            if ((fc < 0) == (fb < 0)) {
-                b = c;
-                fb = fc;
-                fa *= (step % 3 == 0) ? 1 : 0.5;
+            double x = a + Math.min(1 - least, Math.max(least, share)) * (b - a);
+            double fx = f.applyAsDouble(x);
+            double c;
+            double fc;
+            if ((fx < 0) == (fa < 0)) {
+                c = a;
+                fc = fa;
             } else {
-                a = c;
-                fa = fc;
-                fb *= (step % 3 == 0) ? 1 : 0.5;
+                c = b;
+                fc = fb;
+                b = a;
+                fb = fa;
             }
+            a = x;
+            fa = fx;
+            double xi = (a - b) / (c - b);
+            double phi = (fa - fb) / (fc - fb);
+            boolean smooth = phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi;
+            share = smooth
+                    ? fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
+                    : 0.5;
         }
     }
 }

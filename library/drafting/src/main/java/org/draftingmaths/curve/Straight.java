@@ -17,7 +17,7 @@ public record Straight(Vector2D start, Vector2D end) implements Curve {
     public Straight {
         Checks.point("start", start);
         Checks.point("end", end);
-        Checks.extent("straight", start.distance(end));
+        Checks.extent("straight", Plane.distance(start, end));
     }
 
     @Override
@@ -46,7 +46,7 @@ public record Straight(Vector2D start, Vector2D end) implements Curve {
     @Override
     public Vector2D tangent(double t) {
         Checks.parameter(t);
-        return start.directionTo(end);
+        return Plane.direction(start, end);
     }
 
     @Override
@@ -57,7 +57,7 @@ public record Straight(Vector2D start, Vector2D end) implements Curve {
 
     @Override
     public double length(double accuracy) {
-        double length = start.distance(end);
+        double length = Plane.distance(start, end);
         Checks.accuracy(accuracy, reachable(length));
         return length;
     }
@@ -99,7 +99,7 @@ public record Straight(Vector2D start, Vector2D end) implements Curve {
 
     @Override
     public double area() {
-        return 0.5 * start.signedArea(end);
+        return Plane.triangle(start.getX(), start.getY(), start, end);
     }
 
     @Override
