@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Nearest;
+import org.locationtech.jts.geom.Geometry;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -92,6 +95,22 @@ public final class Ratios {
                 error(good, k -> place(k, k.cubic().parameterAt(0.37 * k.length(), 1e-9))),
                 error(good, k -> place(k, work.brent(k))));
         row("line cut of a piece", "JTS at 0.01 mm", times, "cut", "cutByJts", 0, 0.01);
+        row("line meets 20 edges", "JTS at 0.01 mm", times, "line", "lineByJts", 1e-9, 0.01);
+        CurvePath allowance = work.allowance().outline();
+        Geometry buffer = work.allowanceByJts();
+        row(
+                "allowance of 20 edges",
+                "JTS BufferOp, 0.01 mm",
+                times,
+                "allowance",
+                "allowanceByJts",
+                Allowances.error(work.ring, p -> Nearest.of(allowance, p).distance()),
+                Allowances.error(work.ring, p -> Allowances.distance(buffer, p)));
+        System.out.printf(
+                Locale.ROOT,
+                "allowance of 20 edges: %d curves against %d vertices%n",
+                allowance.curves().size(),
+                buffer.getNumPoints());
     }
 
     /** The whole length as the place found would have it: its error is that of the place. */

@@ -354,6 +354,9 @@ final class CarrierMeets {
 
     /** One stretch of the guest within the tolerance of the carrier: parts of it lie along the host. */
     private void stretch(double low, double high, double sideBefore, double sideAfter) {
+        if (endsMeet(low, high)) {
+            return;
+        }
         double[] cuts = cuts(low, high);
         double slack = tolerance / host.hostLength();
         int told = points.size() + overlaps.size();
@@ -376,6 +379,26 @@ final class CarrierMeets {
             atEnd(low, high, 0);
             atEnd(low, high, 1);
         }
+    }
+
+    /** Told at once where an end of the guest lies on an end of the host and the stretch is too short to overlap. */
+    private boolean endsMeet(double low, double high) {
+        double end = low == 0 ? 0 : 1;
+        if ((low > 0 && high < 1) || host.round()) {
+            return false;
+        }
+        Vector2D p = end == 0 ? guest.start() : guest.end();
+        Vector2D q = guest.at(end == 0 ? high : low);
+        if (Plane.distance(p, q) > CurvePath.JOINT || high - low > 0.01) {
+            return false;
+        }
+        for (int side = 0; side <= 1; side++) {
+            if (Plane.distance(p, side == 0 ? host.start() : host.end()) <= tolerance) {
+                points.add(new Meet(end, side, p, Meet.Kind.TOUCHING));
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A stretch that lies past the host may still begin or end at the host's end. */

@@ -71,9 +71,17 @@ public final class Inside {
     }
 
     static int crossings(Curve curve, Vector2D end, Vector2D p) {
+        Vector2D a = curve.start();
+        Box box = Box.around(curve);
+        double y = p.getY();
+        if (box.right() < p.getX() || (box.low() > y && end.getY() > y) || (box.high() <= y && end.getY() <= y)) {
+            return 0;
+        }
+        if (box.left() > p.getX() && end.getX() > p.getX()) {
+            return (end.getY() > y ? 1 : 0) - (a.getY() > y ? 1 : 0);
+        }
         int sum = 0;
         double from = 0;
-        Vector2D a = curve.start();
         for (double t : Roots.levels(curve)) {
             Vector2D b = curve.at(t);
             sum += crossing(curve, from, a, t, b, p);
@@ -87,7 +95,7 @@ public final class Inside {
     private static int crossing(Curve curve, double from, Vector2D a, double to, Vector2D b, Vector2D p) {
         boolean aAbove = a.getY() > p.getY();
         boolean bAbove = b.getY() > p.getY();
-        if (aAbove == bAbove || (Math.max(a.getX(), b.getX()) < p.getX() && curve instanceof Straight)) {
+        if (aAbove == bAbove) {
             return 0;
         }
         int way = bAbove ? 1 : -1;
