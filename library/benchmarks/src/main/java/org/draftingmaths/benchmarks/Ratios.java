@@ -88,7 +88,7 @@ public final class Ratios {
                 error(bad, k -> Work.romberg(k.cubic(), 1e-9)));
         row(
                 "place at a length, 1e-9",
-                "Brent over Gauss 32",
+                "Brent, iterative Gauss",
                 times,
                 "place",
                 "placeBrent",

@@ -301,14 +301,18 @@ final class CubicLength {
         Checks.accuracy(accuracy, 4 * reachable(cubic.polygon()));
         double share = 0.25 * accuracy;
         CubicLength along = new CubicLength(cubic);
-        double whole = along.integral(-1, 1, 0.5 * share);
-        Checks.withinLength("length", length, whole, accuracy);
-        if (length <= 0 || length >= whole) {
-            return length <= 0 ? 0 : 1;
+        // No curve is shorter than its chord: up to there the whole need not be known.
+        double whole = Double.NaN;
+        if (!(length > 0 && length < Plane.distance(cubic.start(), cubic.end()) - accuracy)) {
+            whole = along.integral(-1, 1, 0.5 * share);
+            Checks.withinLength("length", length, whole, accuracy);
+            if (length <= 0 || length >= whole) {
+                return length <= 0 ? 0 : 1;
+            }
         }
         double low = -1;
         double high = 1;
-        double u = along.guess(length / whole);
+        double u = along.guess(length, whole);
         double reached = along.integral(-1, u, 0.5 * share);
         for (int step = 1; ; step++) {
             double miss = reached - length;
@@ -324,25 +328,30 @@ final class CubicLength {
             if (!(next > low && next < high) || step % 8 == 0) {
                 next = 0.5 * (low + high);
             }
-            if (step % 8 == 0) {
-                reached = along.integral(-1, next, 0.5 * share);
-            } else if (next > u) {
-                reached += along.integral(u, next, share / 16);
-            } else {
-                reached -= along.integral(next, u, share / 16);
-            }
+            reached = step % 8 == 0 ? along.integral(-1, next, 0.5 * share) : reached + along.step(u, next, share / 16);
             u = next;
         }
     }
 
-    /** Where the parabola through the speeds at both ends and the middle has this share of its integral. */
-    private double guess(double share) {
+    /** The length from one place to another, negative backwards: a short step by the speed, whose slope is bounded. */
+    private double step(double from, double to, double budget) {
+        double size = to - from;
+        double slope = Plane.norm(x1, y1) + 2 * Plane.norm(x2, y2);
+        if (0.5 * slope * size * size <= budget) {
+            return size * speed(from);
+        }
+        return size > 0 ? integral(from, to, budget) : -integral(to, from, budget);
+    }
+
+    /** Where the parabola through the speeds at both ends and the middle has its share of the whole length. */
+    private double guess(double length, double known) {
         double a = speed(-1);
         double b = speed(0);
         double c = speed(1);
         double slope = 0.5 * (c - a);
         double bend = 0.5 * (a + c) - b;
         double whole = 2 * (b + bend / 3);
+        double share = Math.min(1, length / (known > 0 ? known : whole));
         double u = 2 * share - 1;
         for (int i = 0; i < 2; i++) {
             double sum = b * (u + 1) + 0.5 * slope * (u * u - 1) + bend / 3 * (u * u * u + 1);
