@@ -58,6 +58,21 @@ class CurveLengthTest {
                         assertThat(row.cubic().length(accuracy)).isCloseTo(row.length(), within(accuracy + ROUNDING)));
     }
 
+    /** At 1e-11 mm rounding sets in: curves with more than 0.7 m of control polygon are refused, the others keep it. */
+    @Test
+    void theFinestAccuracyIsKeptOrRefused() throws IOException {
+        int refused = 0;
+        for (Row row : rows()) {
+            try {
+                assertThat(row.cubic().length(1e-11)).isCloseTo(row.length(), within(1e-11 + ROUNDING));
+            } catch (IllegalArgumentException tooFine) {
+                assertThat(tooFine).hasMessageContaining("rounding limits this curve to");
+                refused++;
+            }
+        }
+        assertThat(refused).isEqualTo(12);
+    }
+
     @Test
     void thePointAtALengthIsThatFarAlong() throws IOException {
         assertThat(rows()).allSatisfy(row -> {
@@ -75,6 +90,12 @@ class CurveLengthTest {
                 Arguments.of("y = x^2/2 from 0 to 1", cubic(0, 0, 0.5, 0, 1, 0.5), 1.14779357469632),
                 // Analytic: the universal parabolic constant, planetmath.org/arclengthofparabola.
                 Arguments.of("y = x^2/4 from 0 to 2", cubic(0, 0, 1, 0, 2, 1), 2.29558714939264),
+                // Analytic: sqrt5 + asinh(2)/2, printed as about 2.96 at socratic.org question 306545 (which misprints
+                // the
+                // interval as 0 to 1).
+                Arguments.of("y = x^2/2 from 0 to 2", cubic(0, 0, 1, 0, 2, 2), 2.95788571508919),
+                // Analytic: [u sqrt(1+u^2) + asinh u]/4 with u = 4, planetmath.org/arclengthofparabola.
+                Arguments.of("y = x^2 from 0 to 2", cubic(0, 0, 1, 0, 2, 4), 4.64678376243294),
                 // Analytic: 200 times the length of y = x^2 from 0 to 1.
                 Arguments.of("quadratic to (200, 0)", cubic(0, 0, 100, 200, 200, 0), 295.7885715089195));
     }
