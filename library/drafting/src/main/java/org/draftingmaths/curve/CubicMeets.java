@@ -80,10 +80,6 @@ final class CubicMeets {
         private final double to;
 
         Part(Cubic c) {
-            this(c, 0, 1);
-        }
-
-        Part(Cubic c, double from, double to) {
             this(
                     c.start().getX(),
                     c.start().getY(),
@@ -93,8 +89,8 @@ final class CubicMeets {
                     c.endHandle().getY(),
                     c.end().getX(),
                     c.end().getY(),
-                    from,
-                    to);
+                    0,
+                    1);
         }
 
         private Part(
@@ -120,10 +116,6 @@ final class CubicMeets {
             this.to = to;
         }
 
-        double middle() {
-            return 0.5 * (from + to);
-        }
-
         double size() {
             return Math.abs(x1 - x0)
                     + Math.abs(y1 - y0)
@@ -133,23 +125,29 @@ final class CubicMeets {
                     + Math.abs(y3 - y2);
         }
 
-        /** De Casteljau at the middle: one half. */
+        /** One half. */
         Part half(boolean later) {
-            double ax = 0.5 * (x0 + x1);
-            double ay = 0.5 * (y0 + y1);
-            double bx = 0.5 * (x1 + x2);
-            double by = 0.5 * (y1 + y2);
-            double cx = 0.5 * (x2 + x3);
-            double cy = 0.5 * (y2 + y3);
-            double dx = 0.5 * (ax + bx);
-            double dy = 0.5 * (ay + by);
-            double ex = 0.5 * (bx + cx);
-            double ey = 0.5 * (by + cy);
-            double mx = 0.5 * (dx + ex);
-            double my = 0.5 * (dy + ey);
+            return cut(0.5, later);
+        }
+
+        /** De Casteljau: the part before or after a share of this one. */
+        Part cut(double t, boolean later) {
+            double ax = x0 + t * (x1 - x0);
+            double ay = y0 + t * (y1 - y0);
+            double bx = x1 + t * (x2 - x1);
+            double by = y1 + t * (y2 - y1);
+            double cx = x2 + t * (x3 - x2);
+            double cy = y2 + t * (y3 - y2);
+            double dx = ax + t * (bx - ax);
+            double dy = ay + t * (by - ay);
+            double ex = bx + t * (cx - bx);
+            double ey = by + t * (cy - by);
+            double mx = dx + t * (ex - dx);
+            double my = dy + t * (ey - dy);
+            double middle = from + t * (to - from);
             return later
-                    ? new Part(mx, my, ex, ey, cx, cy, x3, y3, middle(), to)
-                    : new Part(x0, y0, ax, ay, dx, dy, mx, my, from, middle());
+                    ? new Part(mx, my, ex, ey, cx, cy, x3, y3, middle, to)
+                    : new Part(x0, y0, ax, ay, dx, dy, mx, my, from, middle);
         }
 
         double low(double ux, double uy) {
@@ -418,7 +416,8 @@ final class CubicMeets {
     }
 
     private static Part part(Cubic c, double from, double to) {
-        return new Part(c.between(from, to), from, to);
+        Part head = to == 1 ? new Part(c) : new Part(c).cut(to, false);
+        return from == 0 ? head : head.cut(from / to, true);
     }
 
     private static List<Double> cuts(List<Overlap> overlaps, boolean ofFirst) {

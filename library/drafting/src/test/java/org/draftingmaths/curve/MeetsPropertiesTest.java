@@ -48,7 +48,8 @@ class MeetsPropertiesTest {
             Curve b = shifted(free, a.at(s).subtract(free.at(random.nextDouble())));
             Meets meets = Meets.of(a, b);
             confirm(a, b, meets, 1e-9);
-            assertThat(told(meets, a, a.at(s), 1e-4)).as("%s and %s", a, b).isTrue();
+            // Curves of 300 mm radius that all but touch stay within 1e-9 mm for sqrt(8 * 300 * 1e-9) mm: one meet.
+            assertThat(told(meets, a, a.at(s), 2e-3)).as("%s and %s", a, b).isTrue();
         });
     }
 
