@@ -3,6 +3,7 @@ package org.draftingmaths.lessons;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.exchange.Figure;
 import org.draftingmaths.exchange.Svg;
 import org.draftingmaths.ledger.Finding;
@@ -17,21 +18,55 @@ import org.draftingmaths.unit.Steps;
 
 /**
  * What a lesson shows, as markup. A picture is a cell's last expression
- * {@code render(Show.pieces(...), "image/svg+xml", "text/html")}; everything else is {@code render(Show.ledger(...),
- * "text/html")}.
+ * {@code render(Show.piece(...), "image/svg+xml", "text/html")}. Sentences and tables are plain HTML,
+ * {@code render(Show.ledger(...), "text/html")}: it wraps to the page, can be copied and read aloud, and an export keeps it.
  */
 public final class Show {
 
     private Show() {}
 
     /**
-     * Pieces side by side, reduced to the width of the page.
+     * One piece, reduced to a readable size, its true size said.
+     *
+     * @param caption a line of words above it
+     * @param piece the piece
+     * @return an SVG document
+     */
+    public static String piece(String caption, Piece piece) {
+        return pieces(Figure.of(caption, piece));
+    }
+
+    /**
+     * A piece as it was and, beside it, as it is over a ghost of what it was.
+     *
+     * @param before the piece as it was
+     * @param after the piece as it is
+     * @return an SVG document
+     */
+    public static String beforeAndAfter(Piece before, Piece after) {
+        return pieces(Figure.of("Before", before), Figure.over("After, over what it was", after, before));
+    }
+
+    /**
+     * Pieces side by side, reduced to the width of the page, the true size of each said.
      *
      * @param figures the pieces with their captions
      * @return an SVG document
      */
     public static String pieces(Figure... figures) {
         return Svg.sketch(figures);
+    }
+
+    /**
+     * A curve and the rulers laid along it, once for each number of rulers, all to one scale.
+     *
+     * @param curve the curve
+     * @param steps how many rulers each time, in steps of equal length along the curve, 1 or more
+     * @return an SVG document
+     * @throws IllegalArgumentException when there is no number or one below 1
+     */
+    public static String chords(CurvePath curve, int... steps) {
+        return Rulers.along(curve, steps);
     }
 
     /**
@@ -82,7 +117,7 @@ public final class Show {
                                 String.format(Locale.ROOT, "%.2f mm", SeamTable.unsigned(interval.difference())),
                                 Math.abs(interval.difference()) <= tolerance ? "matches" : "does not match")))
                 .collect(Collectors.joining());
-        return table(row("seam", "interval", "first edge", "second edge", "differ", ""), rows);
+        return table(head("seam", "interval", "first edge", "second edge", "differ", ""), rows);
     }
 
     /**
@@ -100,7 +135,7 @@ public final class Show {
                         print(Lengths.drawn(piece, edge)),
                         print(Lengths.folded(piece, edge))))
                 .collect(Collectors.joining());
-        return table(row("edge", "base", "drawn", "folded"), rows);
+        return table(head("edge", "base", "drawn", "folded"), rows);
     }
 
     /**
@@ -112,7 +147,7 @@ public final class Show {
      */
     public static String table(List<String> head, List<List<String>> rows) {
         return table(
-                row(head.toArray(String[]::new)),
+                head(head.toArray(String[]::new)),
                 rows.stream().map(row -> row(row.toArray(String[]::new))).collect(Collectors.joining()));
     }
 
@@ -124,9 +159,17 @@ public final class Show {
         return "<table><thead>" + head + "</thead><tbody>" + rows + "</tbody></table>";
     }
 
+    private static String head(String... cells) {
+        return cells("th", cells);
+    }
+
     private static String row(String... cells) {
+        return cells("td", cells);
+    }
+
+    private static String cells(String kind, String... cells) {
         return List.of(cells).stream()
-                .map(cell -> "<td>" + escaped(cell) + "</td>")
+                .map(cell -> "<" + kind + ">" + escaped(cell) + "</" + kind + ">")
                 .collect(Collectors.joining("", "<tr>", "</tr>"));
     }
 

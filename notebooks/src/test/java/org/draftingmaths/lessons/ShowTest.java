@@ -1,9 +1,18 @@
 package org.draftingmaths.lessons;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
+import java.io.StringReader;
 import java.util.List;
+import java.util.stream.IntStream;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Checks;
+import org.draftingmaths.curve.Arc;
+import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.exchange.Figure;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.Ledger;
@@ -15,6 +24,8 @@ import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.Walk;
 import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
 
 class ShowTest {
 
@@ -61,5 +72,77 @@ class ShowTest {
         assertThat(Show.pieces(Figure.of("Front", panel("front", 200))))
                 .startsWith("<svg")
                 .contains("viewBox");
+    }
+
+    @Test
+    void headsOfTablesAreHeads() {
+        assertThat(Show.table(List.of("a", "b"), List.of(List.of("1 < 2", "3"))))
+                .isEqualTo("<table><thead><tr><th>a</th><th>b</th></tr></thead>"
+                        + "<tbody><tr><td>1 &lt; 2</td><td>3</td></tr></tbody></table>");
+        assertThat(Show.lengths(panel("front", 200))).startsWith("<table><thead><tr><th>edge</th><th>base</th>");
+    }
+
+    /** The panel is 120 by 200 mm, whatever it is drawn over. */
+    @Test
+    void aReducedPictureSaysTheTrueSize() throws Exception {
+        String size = "true size 4 3/4 in (12.0 cm) wide, 7 7/8 in (20.0 cm) high";
+        assertThat(texts(Show.piece("Front & more", panel("front", 200)))).contains("Front & more", size);
+        assertThat(texts(Show.beforeAndAfter(panel("front", 300), panel("front", 200))))
+                .containsSubsequence("Before", "true size 4 3/4 in (12.0 cm) wide, 11 3/4 in (30.0 cm) high")
+                .containsSubsequence("After, over what it was", size);
+    }
+
+    /** In a half circle of radius 50 mm n chords come to 100 n sin(90 degrees / n): 100, 141.4, 153.1 of 157.1 mm. */
+    @Test
+    void rulersLieOnTheCurveAndAreSummed() throws Exception {
+        CurvePath half = CurvePath.of(new Arc(Vector2D.of(300, -40), 50, 0, Math.PI));
+        String svg = Show.chords(half, 1, 2, 4);
+        assertThat(texts(svg))
+                .containsExactly(
+                        "1 ruler: 100.0 of 157.1 mm", "2 rulers: 141.4 of 157.1 mm", "4 rulers: 153.1 of 157.1 mm");
+        assertThat(parsed(svg).getElementsByTagName("circle").getLength()).isEqualTo(2 + 3 + 5);
+        String[] rulers = points(svg, 3);
+        assertThat(rulers).hasSize(3);
+        assertThat(distance(rulers[0], rulers[1])).isCloseTo(50 * Math.sqrt(2), within(0.002));
+        assertThat(points(svg, 2)).hasSizeGreaterThan(100).startsWith(rulers[0]).endsWith(rulers[2]);
+    }
+
+    @Test
+    void noRulersAreRefused() {
+        CurvePath line = CurvePath.polyline(Vector2D.of(0, 0), Vector2D.of(10, 0));
+        assertThatThrownBy(() -> Show.chords(line, 2, 0))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("Lay 1 ruler or more along a curve: [2, 0].");
+        assertThatThrownBy(() -> Show.chords(line)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static Document parsed(String svg) throws Exception {
+        DocumentBuilder builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
+        return builder.parse(new InputSource(new StringReader(svg)));
+    }
+
+    private static List<String> texts(String svg) throws Exception {
+        var nodes = parsed(svg).getElementsByTagName("text");
+        return IntStream.range(0, nodes.getLength())
+                .mapToObj(i -> nodes.item(i).getTextContent())
+                .toList();
+    }
+
+    private static String[] points(String svg, int line) throws Exception {
+        var lines = parsed(svg).getElementsByTagName("polyline");
+        return lines.item(line)
+                .getAttributes()
+                .getNamedItem("points")
+                .getNodeValue()
+                .split(" ", -1);
+    }
+
+    private static double distance(String one, String other) {
+        return point(one).distance(point(other));
+    }
+
+    private static Vector2D point(String text) {
+        int comma = text.indexOf(',');
+        return Vector2D.of(Double.parseDouble(text.substring(0, comma)), Double.parseDouble(text.substring(comma + 1)));
     }
 }

@@ -1,9 +1,12 @@
 package org.draftingmaths.exchange;
 
 import java.util.List;
+import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Steps;
 
 /**
  * True-scale pictures of pieces: one user unit is one millimetre.
@@ -15,7 +18,7 @@ import org.draftingmaths.piece.Piece;
 public final class Svg {
 
     private static final double MARGIN = 15;
-    private static final double CAPTION = 12;
+    private static final double CAPTION = 13;
     private static final double FOOT = 22;
 
     /** The width that a piece gets on a screen, in pixels. */
@@ -44,7 +47,7 @@ public final class Svg {
      */
     public static String sheet(List<Figure> figures) {
         StringBuilder body = new StringBuilder();
-        double width = row(figures, Pen.PAPER, body);
+        double width = row(figures, Pen.PAPER, figure -> "", body);
         double height = top(Pen.PAPER) + height(figures);
         body.append(Rule.at(MARGIN, height + 12));
         double fullWidth = Math.max(width, Rule.WIDTH + 2 * MARGIN);
@@ -56,7 +59,7 @@ public final class Svg {
 
     /**
      * A picture of pieces side by side for a screen: as wide as there is room, lines and letters large enough to be read. It is
-     * not at full size and carries no rule.
+     * not at full size and carries no rule; under each caption stands the true size of the piece.
      *
      * @param figures the pieces, left to right
      * @return the SVG document
@@ -64,17 +67,17 @@ public final class Svg {
     public static String sketch(Figure... figures) {
         List<Figure> all = List.of(figures);
         double pixels = ON_SCREEN * all.size();
-        double perPixel = row(all, Pen.PAPER, new StringBuilder()) / pixels;
+        double perPixel = row(all, Pen.PAPER, Svg::trueSize, new StringBuilder()) / pixels;
         Pen pen = new Pen(perPixel * LETTERS / Pen.PAPER.label());
         StringBuilder body = new StringBuilder();
-        double width = row(all, pen, body);
+        double width = row(all, pen, Svg::trueSize, body);
         double height = top(pen) + height(all) + pen.mm(5);
         String size = " width=\"" + PathData.number(pixels) + "\" style=\"max-width:100%;height:auto\"";
         return document(size, width, height, pen, body);
     }
 
-    /** Draws the figures in a row and gives its width. */
-    private static double row(List<Figure> figures, Pen pen, StringBuilder body) {
+    /** Draws the figures in a row, a note under each caption, and gives its width. */
+    private static double row(List<Figure> figures, Pen pen, Function<Figure, String> note, StringBuilder body) {
         if (figures.isEmpty()) {
             throw new IllegalArgumentException("A sheet needs at least one piece.");
         }
@@ -90,8 +93,11 @@ public final class Svg {
                     .append(")\">\n")
                     .append(PieceDrawing.of(figure, pen))
                     .append("</g>\n")
-                    .append(caption(figure, x, pen.mm(MARGIN + 5)));
-            x += Math.max(width(figure), Pen.textWidth(figure.caption(), pen.caption())) + gap;
+                    .append(text("caption", figure.caption(), x, pen.mm(MARGIN + 5)))
+                    .append(text("size", note.apply(figure), x, pen.mm(MARGIN + 9.5)));
+            double words = Math.max(
+                    Pen.textWidth(figure.caption(), pen.caption()), Pen.textWidth(note.apply(figure), pen.label()));
+            x += Math.max(width(figure), words) + gap;
         }
         return x;
     }
@@ -112,9 +118,20 @@ public final class Svg {
                 + "</svg>\n";
     }
 
-    private static String caption(Figure figure, double x, double y) {
-        return "<text class=\"caption\" x=\"" + PathData.number(x) + "\" y=\"" + PathData.number(y) + "\">"
-                + Pen.escaped(figure.caption()) + "</text>\n";
+    private static String text(String kind, String words, double x, double y) {
+        return words.isEmpty()
+                ? ""
+                : "<text class=\"" + kind + "\" x=\"" + PathData.number(x) + "\" y=\"" + PathData.number(y) + "\">"
+                        + Pen.escaped(words) + "</text>\n";
+    }
+
+    /** The size of the piece itself, whatever it was before. */
+    private static String trueSize(Figure figure) {
+        Bounds2D bounds = bounds(figure.piece());
+        double width = bounds.getMax().getX() - bounds.getMin().getX();
+        double height = bounds.getMax().getY() - bounds.getMin().getY();
+        return "true size " + Steps.DEFAULT.both(Length.mm(width)) + " wide, " + Steps.DEFAULT.both(Length.mm(height))
+                + " high";
     }
 
     private static double width(Figure figure) {
