@@ -103,12 +103,9 @@ public final class Darts {
         Use.Dart use = sewn(piece, dart);
         requireNoFold(piece, to, asked);
         requireEqualLegs(piece, dart, asked);
-        double whole = Measured.angle(piece, dart);
-        if (!(angle > 0 && angle <= whole)) {
-            throw new DraftingException(
-                    asked, "the dart has no such angle", new Reach(Quantity.ANGLE, angle, 0, whole));
-        }
+        double whole = requireAngle(piece, dart, angle, asked);
         Vector2D apex = Measured.tip(piece, dart);
+        requireNoMouth(piece, apex, to, asked);
         Reworked cut = Panels.cut(piece, Slash.straight(name, to, Spot.tip(dart)));
         Map<String, Motion> motions = Map.of(
                 dart, Measured.widen(cut.piece(), dart, apex, -angle),
@@ -117,9 +114,74 @@ public final class Darts {
         Pressed pressed = Pressed.byCustom(opened.piece(), name);
         Piece moved = opened.piece().using(name, new Use.Dart(use.setBack(), pressed.leg()));
         DartMoved told = new DartMoved(
-                dart, name, angle, whole - angle, Measured.intake(piece, dart), Measured.intake(moved, name));
+                dart, name, angle, left(whole, angle), Measured.intake(piece, dart), Measured.intake(moved, name));
         return new Reworked(
                 moved, Ledger.of(told).then(cut.ledger()).then(opened.ledger()).then(pressed));
+    }
+
+    /**
+     * Lays the whole of a dart into another that has the same apex: with {@code a} and {@code b} their angles, the one goes and the other
+     * has the angle {@code a + b}. What becomes of the surplus at the other stays as it was: a gathered slash is gathered more.
+     *
+     * <p>Conserved and changed: as {@link #rotate}.
+     *
+     * <pre>{@code
+     * Reworked one = Darts.combine(front, "side dart", "waist dart");
+     * }</pre>
+     *
+     * @param piece the piece
+     * @param dart the name of the dart to close
+     * @param into the name of the dart or slash that takes its angle
+     * @return the piece and what was done
+     * @throws DraftingException when the two do not end at one point; or as {@link #rotate}
+     */
+    public static Reworked combine(Piece piece, String dart, String into) {
+        requireNotDoublePointed(piece, dart, combining(dart, into));
+        return combineBy(piece, dart, into, Measured.angle(piece, dart));
+    }
+
+    /**
+     * Lays part of a dart into another that has the same apex.
+     *
+     * @param piece the piece
+     * @param dart the name of the dart that closes by the angle
+     * @param into the name of the dart or slash that opens by it
+     * @param angle the angle to be moved, in radians: more than none, at most the dart's
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when the angle is not a number, or both names are one
+     * @throws DraftingException as {@link #combine}, or when more is asked than the dart has
+     */
+    public static Reworked combineBy(Piece piece, String dart, String into, double angle) {
+        String asked = combining(dart, into);
+        if (dart.equals(into)) {
+            throw new IllegalArgumentException("'" + dart + "' cannot be combined with itself.");
+        }
+        requireNotDoublePointed(piece, into, asked);
+        requireEqualLegs(piece, dart, asked);
+        double whole = requireAngle(piece, dart, angle, asked);
+        Vector2D apex = Measured.tip(piece, dart);
+        double apart = apex.distance(Measured.tip(piece, into));
+        if (apart > LEGS) {
+            throw new DraftingException(
+                    asked,
+                    "they do not end at one point, and a part can turn about one point only",
+                    new Reach(Quantity.LENGTH, apart, 0, 0));
+        }
+        Map<String, Motion> motions =
+                Map.of(dart, Measured.widen(piece, dart, apex, -angle), into, Measured.widen(piece, into, apex, angle));
+        Reworked opened = Panels.open(piece, motions, Stay.CENTRE, asked);
+        DartMoved told = new DartMoved(
+                dart,
+                into,
+                angle,
+                left(whole, angle),
+                Measured.intake(piece, dart),
+                Measured.intake(opened.piece(), into));
+        return new Reworked(opened.piece(), Ledger.of(told).then(opened.ledger()));
+    }
+
+    private static String combining(String dart, String into) {
+        return "Combine '" + dart + "' with '" + into + "'";
     }
 
     /**
@@ -254,7 +316,7 @@ public final class Darts {
             Pressed pressed = Pressed.byCustom(piece, part.name());
             piece = piece.using(part.name(), new Use.Dart(use.setBack(), pressed.leg()));
             double angle = Measured.angle(piece, part.name());
-            left = Math.abs(left - angle) < SHARES ? 0 : left - angle;
+            left = left(left, angle);
             told = told.then(new DartMoved(
                     dart,
                     part.name(),
@@ -323,6 +385,36 @@ public final class Darts {
                         Quantity.LENGTH,
                         Lengths.folded(piece, edge),
                         Lengths.folded(left, edge))));
+    }
+
+    private static double requireAngle(Piece piece, String dart, double angle, String asked) {
+        double whole = Measured.angle(piece, dart);
+        if (!(angle > 0 && angle <= whole)) {
+            throw new DraftingException(
+                    asked, "the dart has no such angle", new Reach(Quantity.ANGLE, angle, 0, whole));
+        }
+        return whole;
+    }
+
+    /** What is left of an angle; rounding is nothing. */
+    private static double left(double whole, double angle) {
+        return Math.abs(whole - angle) < SHARES ? 0 : whole - angle;
+    }
+
+    private static void requireNoMouth(Piece piece, Vector2D apex, Spot to, String asked) {
+        piece.openings().stream()
+                .filter(other -> to instanceof Spot.On on
+                        && other.mouth().border().equals(on.border())
+                        && Math.abs(other.mouth().before() - on.arc()) <= LEGS)
+                .filter(other -> Measured.tip(piece, other.name()).distance(apex) <= LEGS)
+                .findFirst()
+                .ifPresent(other -> {
+                    throw new DraftingException(
+                            asked,
+                            "'" + other.name()
+                                    + "' opens just there from the same point; combine the two, or name another"
+                                    + " place");
+                });
     }
 
     private static Use.Dart sewn(Piece piece, String dart) {

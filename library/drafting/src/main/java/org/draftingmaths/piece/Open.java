@@ -12,6 +12,7 @@ import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Inside;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
@@ -25,6 +26,12 @@ final class Open {
     private static final int TRIALS = 64;
 
     private static final int HALVINGS = 40;
+
+    /** An angle below what can be drawn, in radians. */
+    private static final double ANGLE = 1e-6;
+
+    /** How far into a part its cloth is looked for, in mm. */
+    private static final double INTO = 1e-3;
 
     private Open() {}
 
@@ -95,16 +102,27 @@ final class Open {
             Vector2D mouth =
                     Measured.leg(groups.piece(), each.getKey(), Leg.AFTER).start();
             if (Isometry.apart(along, across, tip, mouth) > Panels.TOUCH) {
-                double left = Isometry.angle(across) - Isometry.angle(along);
                 throw new DraftingException(
                         asked,
                         String.format(
                                 Locale.ROOT,
-                                "a flat sheet cannot open at '%s' unless as much closes at the same point; %.1f° are left over",
+                                "a flat sheet cannot open at '%s' unless as much closes at the same point; %s",
                                 each.getKey(),
-                                Math.abs(Math.toDegrees(left))));
+                                leftOver(along, across, tip, mouth)));
             }
         }
+    }
+
+    /** An angle is left over; or, when the angles cancel and the points differ, the sides miss one another by a distance. */
+    private static String leftOver(
+            AffineTransformMatrix2D along, AffineTransformMatrix2D across, Vector2D tip, Vector2D mouth) {
+        double angle = Math.abs(Math.IEEEremainder(Isometry.angle(across) - Isometry.angle(along), 2 * Math.PI));
+        return angle > ANGLE
+                ? String.format(Locale.ROOT, "%.1f° are left over", Math.toDegrees(angle))
+                : String.format(
+                        Locale.ROOT,
+                        "the angles agree but not the points they turn about, and its sides would miss one another by %.3f mm",
+                        Isometry.apart(along, across, tip, mouth));
     }
 
     private static void requireClear(
@@ -139,13 +157,25 @@ final class Open {
         return Optional.empty();
     }
 
-    /** Two rings overlap when part of the border of the one lies inside the other. */
+    /** Two rings overlap when part of the border of the one lies inside the other, or where both have their cloth on one side. */
     private static boolean overlap(CurvePath one, CurvePath other) {
         Bounds2D a = one.bounds();
         Bounds2D b = other.bounds();
         return Outlines.near(a, b)
                 && (!Within.strictly(one, other).isEmpty()
-                        || !Within.strictly(other, one).isEmpty());
+                        || !Within.strictly(other, one).isEmpty()
+                        || coverAlike(one, other));
+    }
+
+    /** Whether a border that lies on the other's has its cloth on the same side of it. */
+    private static boolean coverAlike(CurvePath one, CurvePath other) {
+        return one.curves().stream().anyMatch(curve -> {
+            Vector2D on = curve.at(0.5);
+            Vector2D way = curve.tangent(0.5);
+            Vector2D inwards = on.add(Vector2D.of(-way.getY(), way.getX()).multiply(INTO));
+            return Inside.of(other, on, Panels.TOUCH) == Inside.Where.BOUNDARY
+                    && Inside.of(other, inwards, Panels.TOUCH) == Inside.Where.INSIDE;
+        });
     }
 
     /** The largest share of the asked motion up to which all parts clear, as an angle or a length. */

@@ -10,6 +10,7 @@ import org.draftingmaths.curve.Inside;
 import org.draftingmaths.curve.Meet;
 import org.draftingmaths.curve.Meets;
 import org.draftingmaths.curve.Overlap;
+import org.draftingmaths.curve.Straight;
 import org.draftingmaths.ledger.DraftingException;
 
 /** Whether lines lie inside panels, and panels beside one another. */
@@ -32,6 +33,7 @@ final class Outlines {
 
     /** Refuses a cut that leaves the panel or runs along its border. */
     static void requireInside(Piece piece, Panel panel, CurvePath cut, String asked) {
+        requireNoLoop(cut, asked);
         for (Run run : panel.ring()) {
             CurvePath border = piece.place(run);
             if (!near(cut.bounds(), border.bounds())) {
@@ -69,6 +71,15 @@ final class Outlines {
         }
     }
 
+    private static void requireNoLoop(CurvePath cut, String asked) {
+        boolean straight = cut.curves().size() == 1 && cut.curves().get(0) instanceof Straight;
+        if (!straight) {
+            Meets.selfMeets(cut).points().stream().findFirst().ifPresent(meet -> {
+                throw new DraftingException(asked, "the line crosses itself at " + words(meet.point()));
+            });
+        }
+    }
+
     private static boolean atAnEnd(CurvePath cut, Vector2D point) {
         return point.distance(cut.start()) <= Panels.TOUCH || point.distance(cut.end()) <= Panels.TOUCH;
     }
@@ -84,9 +95,14 @@ final class Outlines {
         return String.format(Locale.ROOT, "(%.1f, %.1f)", point.getX(), point.getY());
     }
 
-    /** Arcs along a line at which it crosses a cut, in order. */
+    /** Arcs along a line at which it crosses a cut, or begins and ends to run along it, in order. */
     static List<Double> crossings(CurvePath line, CurvePath cut) {
-        return Meets.of(line, cut).points().stream().map(Meet::onFirst).sorted().toList();
+        Meets meets = Meets.of(line, cut);
+        return Stream.concat(
+                        meets.points().stream().map(Meet::onFirst),
+                        meets.overlaps().stream().flatMap(both -> Stream.of(both.fromFirst(), both.toFirst())))
+                .sorted()
+                .toList();
     }
 
     /** Whether a line that does not cross a border lies within it; one that lies on the border counts as within. */

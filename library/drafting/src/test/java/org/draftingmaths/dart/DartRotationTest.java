@@ -89,6 +89,61 @@ class DartRotationTest {
                         + "possible 0.0° to 15.2°).");
     }
 
+    /** Rotating out and combining back is the drawn piece again: the angles add up, and what was undone is undone. */
+    @Test
+    void aPartIsLaidBackIntoItsDart() {
+        Piece front = front().piece();
+        double angle = Measured.angle(front, "waist dart");
+        Piece divided = Darts.rotateShare(front, "waist dart", Spot.on("side seam", 60), "side dart", 0.25)
+                .piece();
+        Reworked some = Darts.combineBy(divided, "side dart", "waist dart", angle / 8);
+        assertThat(Measured.angle(some.piece(), "waist dart")).isCloseTo(angle * 7 / 8, within(1e-12));
+        assertThat(Measured.angle(some.piece(), "side dart")).isCloseTo(angle / 8, within(1e-12));
+        assertThat(SameCloth.differences(Panels.undo(some), divided, 1e-9)).isEmpty();
+
+        Reworked all = Darts.combine(some.piece(), "side dart", "waist dart");
+        assertThat(SameCloth.differences(all.piece(), front, 1e-9)).isEmpty();
+        assertThat(SameCloth.differences(Panels.undo(all), some.piece(), 1e-9)).isEmpty();
+    }
+
+    @Test
+    void onlyDartsOfOnePointCombine() {
+        Piece two = Drawing.of("back")
+                .from(0, 0)
+                .edge("waist", Role.SEAM)
+                .line(60, 0)
+                .dart("first", 70, 120, 80, 0, 0, Leg.BEFORE)
+                .line(120, 0)
+                .dart("second", 130, 150, 140, 0, 0, Leg.BEFORE)
+                .line(200, 0)
+                .edge("side", Role.SEAM)
+                .line(200, 200)
+                .edge("top", Role.SEAM)
+                .line(0, 200)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        assertThatThrownBy(() -> Darts.combine(two, "first", "second"))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageStartingWith(
+                        "Combine 'first' with 'second': they do not end at one point, and a part can turn"
+                                + " about one point only (asked ");
+    }
+
+    /** The way back into the dart's own mouth is named, not left to be found. */
+    @Test
+    void aPlaceWhereTheDartOpensIsRefusedWithTheWayOut() {
+        Piece front = front().piece();
+        assertThatThrownBy(() -> Darts.rotateShare(front, "waist dart", Spot.on("waist", 70), "again", 0.5))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage(
+                        "Rotate 'waist dart' to 'waist' at 70.0 mm: 'waist dart' opens just there from the same point;"
+                                + " combine the two, or name another place.");
+        assertThatThrownBy(() -> Darts.combine(front, "waist dart", "waist dart"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("'waist dart' cannot be combined with itself.");
+    }
+
     /**
      * Plain geometry: a dart of 38 mm on a leg of 170 mm has 12.83 degrees; on 250 mm it is 55.9 mm wide and on 145 mm
      * 32.4 mm. Half of it on 250 mm is 28.0 mm.

@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.draftingmaths.check.Checks;
+import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.dart.Darts;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
@@ -351,5 +354,87 @@ class BadInputTest {
                     "Draw dart 'dart': its point at (100.0, " + dart[2]
                             + ") lies outside the cloth, or its mouth is drawn" + " backwards along the edge.");
         }
+    }
+
+    private static Piece plain() {
+        return Drawing.of("plain")
+                .from(0, 0)
+                .edge("bottom", Role.SEAM)
+                .line(200, 0)
+                .edge("side", Role.SEAM)
+                .line(200, 200)
+                .edge("top", Role.SEAM)
+                .line(0, 200)
+                .edge("fold", Role.FOLD)
+                .line(0, 0)
+                .level("middle", 0, 100, 200, 100)
+                .piece();
+    }
+
+    /** Two parts that come to lie wholly on one another have no border inside the other. */
+    @Test
+    void partsThatLieExactlyOnOneAnother() {
+        Piece halves = Panels.cut(plain(), Slash.straight("cut", Spot.on("bottom", 100), Spot.on("top", 100)))
+                .piece();
+        refused(
+                () -> Panels.open(halves, Map.of("cut", Motion.shift(Vector2D.of(-100, 0))), Stay.CENTRE, "Fold over"),
+                "Fold over: the part at 'side' would lie over the part at 'fold' (asked 3 7/8 in (10.0 cm), possible 0 in"
+                        + " (0.0 cm) to 0 in (0.0 cm)).");
+    }
+
+    @Test
+    void cutThatCrossesItself() {
+        CurvePath loop = CurvePath.polyline(
+                Vector2D.of(100, 0),
+                Vector2D.of(100, 120),
+                Vector2D.of(60, 60),
+                Vector2D.of(140, 60),
+                Vector2D.of(100, 200));
+        refused(
+                () -> Panels.cut(
+                        plain(), new Slash("cut", Spot.on("bottom", 100), Spot.on("top", 100), Optional.of(loop))),
+                "Slash 'cut' from 'bottom' at 100.0 mm to 'top' at 100.0 mm: the line crosses itself at (100.0, 60.0).");
+    }
+
+    /** Turns by one angle about two points leave a distance, not an angle. */
+    @Test
+    void turnsAboutDifferentPoints() {
+        Piece cut = Panels.cut(square().piece(), Slash.straight("new", Spot.on("side", 100), Spot.tip("dart")))
+                .piece();
+        Vector2D apex = Vector2D.of(100, 120);
+        Vector2D beside = Vector2D.of(110, 120);
+        refused(
+                () -> Panels.open(
+                        cut,
+                        Map.of(
+                                "dart", Measured.widen(cut, "dart", apex, -0.1),
+                                "new", Measured.widen(cut, "new", beside, 0.1)),
+                        Stay.CENTRE,
+                        "Turn"),
+                "Turn: a flat sheet cannot open at 'new' unless as much closes at the same point; the angles agree but not"
+                        + " the points they turn about, and its sides would miss one another by 1.000 mm.");
+    }
+
+    /** A level line that a cut runs along for a while is broken where they part. */
+    @Test
+    void cutThatRunsAlongALevelLine() {
+        CurvePath along = CurvePath.polyline(
+                Vector2D.of(60, 0), Vector2D.of(60, 100), Vector2D.of(140, 100), Vector2D.of(140, 200));
+        Piece cut = Panels.cut(plain(), new Slash("cut", Spot.on("bottom", 60), Spot.on("top", 60), Optional.of(along)))
+                .piece();
+        Piece apart = Panels.open(cut, Map.of("cut", Motion.shift(Vector2D.of(50, 0))), Stay.CENTRE, "Spread")
+                .piece();
+        List<Double> starts = apart.panels().stream()
+                .flatMap(panel -> panel.lines().stream())
+                .map(stretch -> apart.place(stretch).start().getX())
+                .sorted()
+                .toList();
+        assertThat(starts).hasSize(3);
+        assertThat(starts.get(0)).isCloseTo(0, within(1e-9));
+        assertThat(starts.get(2)).isCloseTo(190, within(1e-9));
+        assertThat(starts.get(1))
+                .satisfiesAnyOf(
+                        x -> assertThat(x).isCloseTo(60, within(1e-9)),
+                        x -> assertThat(x).isCloseTo(110, within(1e-9)));
     }
 }
