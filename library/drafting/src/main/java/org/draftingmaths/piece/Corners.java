@@ -44,7 +44,9 @@ record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
     private static Corners only(List<Corners> found, Spot mouth, Spot end, String asked) {
         if (found.isEmpty()) {
             throw new DraftingException(
-                    asked, "no part of the piece has both " + mouth.words() + " and " + end.words() + " on its edge");
+                    asked,
+                    "no part of the piece has both " + mouth.words() + " and " + end.words()
+                            + " on its edge: an opening lies between");
         }
         if (found.size() > 1) {
             throw new DraftingException(
@@ -52,6 +54,34 @@ record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
                     "an opening lies just there; say before or after it for " + mouth.words() + " or " + end.words());
         }
         return found.get(0);
+    }
+
+    /** Where a place on an edge or a leg lies. */
+    static Vector2D point(Piece piece, Spot.On spot) {
+        Spot.On here = (Spot.On) snapped(piece, spot);
+        List<Vector2D> found = new ArrayList<>();
+        for (Run run : runsAlong(piece, here.border()).toList()) {
+            if (holds(run, here)) {
+                Vector2D point = piece.point(here.border(), here.arc(), run);
+                if (found.stream().noneMatch(other -> other.distance(point) <= Panels.TOUCH)) {
+                    found.add(point);
+                }
+            }
+        }
+        if (found.size() != 1) {
+            throw new DraftingException(
+                    "Find " + spot.words(),
+                    found.isEmpty()
+                            ? "the cloth there was taken out"
+                            : "an opening lies just there; say before or after it");
+        }
+        return found.get(0);
+    }
+
+    private static boolean holds(Run run, Spot.On spot) {
+        boolean starts = spot.arc() == run.from() && spot.beside().orElse(Beside.AFTER) == Beside.AFTER;
+        boolean ends = spot.arc() == run.to() && spot.beside().orElse(Beside.BEFORE) == Beside.BEFORE;
+        return (run.from() < spot.arc() && spot.arc() < run.to()) || starts || ends;
     }
 
     /** Where the cut starts. */

@@ -68,6 +68,39 @@ public final class Measured {
                 .orElseThrow();
     }
 
+    /**
+     * Where a place lies.
+     *
+     * @param piece the piece
+     * @param spot a place on an edge or a leg, or the tip of an opening
+     * @return the point
+     * @throws org.draftingmaths.ledger.DraftingException when an opening lies just there and the place does not say which side of
+     *     it is meant
+     */
+    public static Vector2D at(Piece piece, Spot spot) {
+        if (spot instanceof Spot.Tip tip) {
+            return tip(piece, tip.opening());
+        }
+        return Corners.point(piece, (Spot.On) spot);
+    }
+
+    /**
+     * The motion of the after side as seen from the before side that lays the one leg on the other: a turn about the inner end of
+     * the after leg by the angle between the chords, then the shift from there to the inner end of the before leg.
+     *
+     * @param piece the piece
+     * @param opening the name of the opening
+     * @return the relative motion that closes it
+     */
+    public static Motion closing(Piece piece, String opening) {
+        CurvePath before = leg(piece, opening, Leg.BEFORE);
+        CurvePath after = leg(piece, opening, Leg.AFTER);
+        return new Motion(
+                after.end(),
+                -wayRound(piece, opening) * angle(piece, opening),
+                after.end().vectorTo(before.end()));
+    }
+
     /** The chord of a leg, from the mouth inwards. */
     private static Vector2D inwards(CurvePath leg) {
         return leg.start().vectorTo(leg.end());

@@ -256,6 +256,11 @@ public final class Panels {
         if (step instanceof Step.Unfolded unfolded) {
             return Unfold.undo(piece, unfolded);
         }
+        if (step instanceof Step.Parted parted) {
+            throw new DraftingException(
+                    "Undo the parting along '" + parted.line() + "'",
+                    "two pieces came of it; attach them (Detach.attach)");
+        }
         return piece.withGrain(((Step.GrainRedrawn) step).before());
     }
 

@@ -197,4 +197,107 @@ public sealed interface Step extends Entry {
             return "Open the piece out at '" + fold.name() + "', which is an edge no more.";
         }
     }
+
+    /**
+     * A piece cut in two along a line.
+     *
+     * @param line the edge that both parts got
+     * @param whole the name of the piece it was
+     * @param edges its edges
+     * @param openings its openings, the cut ones among them
+     * @param levels its level lines
+     * @param darts its double-pointed darts
+     * @param notches its notches
+     * @param grain its grain line
+     * @param before how the one part came of it
+     * @param after how the other did
+     */
+    record Parted(
+            String line,
+            String whole,
+            List<Edge> edges,
+            List<Opening> openings,
+            List<LevelLine> levels,
+            List<InsideDart> darts,
+            List<Notch> notches,
+            Optional<Grain> grain,
+            Half before,
+            Half after)
+            implements Step {
+        /** Copies the lists. */
+        public Parted {
+            edges = List.copyOf(edges);
+            openings = List.copyOf(openings);
+            levels = List.copyOf(levels);
+            darts = List.copyOf(darts);
+            notches = List.copyOf(notches);
+        }
+
+        @Override
+        public String sentence(Steps steps) {
+            return "Cut '" + whole + "' in two along '" + line + "': '" + before.piece() + "' and '" + after.piece()
+                    + "'.";
+        }
+    }
+
+    /**
+     * How one part came of the whole.
+     *
+     * @param piece the name of the part
+     * @param stretches what the line is made of on this part
+     * @param parts the stretches of edges on it, and their names
+     * @param legs the legs of darts that the line crossed, and the stretch of them on this part
+     * @param edges its edges, by which an attaching knows that nothing was changed since
+     * @param openings its openings, for the same reason
+     */
+    record Half(
+            String piece,
+            List<LineStretch> stretches,
+            List<EdgePart> parts,
+            List<LegPart> legs,
+            List<Edge> edges,
+            List<Opening> openings) {
+        /** Copies the lists. */
+        public Half {
+            stretches = List.copyOf(stretches);
+            parts = List.copyOf(parts);
+            legs = List.copyOf(legs);
+            edges = List.copyOf(edges);
+            openings = List.copyOf(openings);
+        }
+    }
+
+    /**
+     * A stretch of the line that was a leg of an opening.
+     *
+     * @param leg the leg
+     * @param length its length in mm
+     * @param from the lower arc on the line, in mm
+     * @param to the upper arc: {@code from + length} but for rounding
+     * @param inwards whether the line passes the leg from the mouth inwards
+     * @param intoLine the isometry from the leg's base to the line's
+     */
+    record LineStretch(
+            Border leg, double length, double from, double to, boolean inwards, AffineTransformMatrix2D intoLine) {}
+
+    /**
+     * A stretch of an edge that became an edge of a part.
+     *
+     * @param edge the edge
+     * @param from the lower base arc in mm
+     * @param to the upper base arc
+     * @param name the name of the edge on the part
+     * @param length its length there: {@code to - from} but for rounding
+     */
+    record EdgePart(String edge, double from, double to, String name, double length) {}
+
+    /**
+     * The stretch of a dart's leg that is on a part.
+     *
+     * @param leg the leg
+     * @param from the lower arc in mm from the mouth
+     * @param to the upper arc
+     * @param length its length on the part: {@code to - from} but for rounding
+     */
+    record LegPart(Border leg, double from, double to, double length) {}
 }
