@@ -342,7 +342,7 @@ public final class Darts {
      */
     public static Reworked setBack(Piece piece, String dart, double setBack) {
         Use.Dart use = sewn(piece, dart);
-        Piece set = piece.using(dart, new Use.Dart(setBack, use.press()));
+        Piece set = piece.using(dart, use.withSetBack(setBack));
         return new Reworked(
                 set,
                 Ledger.of(new Change(

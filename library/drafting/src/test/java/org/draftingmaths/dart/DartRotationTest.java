@@ -305,7 +305,9 @@ class DartRotationTest {
 
     private static Vector2D pressedLeg(Piece piece) {
         return Measured.leg(
-                        piece, "new", ((Use.Dart) piece.opening("new").mouth().use()).press())
+                        piece,
+                        "new",
+                        ((Use.Dart) piece.opening("new").mouth().use()).press().orElseThrow())
                 .start();
     }
 
@@ -313,7 +315,10 @@ class DartRotationTest {
         return Measured.leg(
                         piece,
                         "new",
-                        ((Use.Dart) piece.opening("new").mouth().use()).press().other())
+                        ((Use.Dart) piece.opening("new").mouth().use())
+                                .press()
+                                .orElseThrow()
+                                .other())
                 .start();
     }
 }
