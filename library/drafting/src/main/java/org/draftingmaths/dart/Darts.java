@@ -1,6 +1,7 @@
 package org.draftingmaths.dart;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -14,6 +15,7 @@ import org.draftingmaths.piece.Border;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.LegShape;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Motion;
@@ -467,8 +469,25 @@ public final class Darts {
         if (Math.abs(before - after) > LEGS) {
             throw new DraftingException(
                     asked,
-                    "its legs are unequal and cannot be laid on one another; make them equal first",
-                    new Reach(Quantity.LENGTH, after, before, before));
+                    "its legs are " + finely(before, after) + " mm and " + finely(after, before)
+                            + " mm long and cannot be laid on one another; make them equal first, with Legs.equalise");
         }
+        if (!sewn(piece, dart).shape().equals(LegShape.STRAIGHT)) {
+            throw new DraftingException(
+                    asked,
+                    "its legs are shaped for where they lie, and nothing turns about a curve; give it straight legs first,"
+                            + " with Piece.using");
+        }
+    }
+
+    /** A length with as many decimals as tell it from another. */
+    private static String finely(double length, double other) {
+        int decimals = 2;
+        String text = String.format(Locale.ROOT, "%.2f", length);
+        while (decimals < 9 && text.equals(String.format(Locale.ROOT, "%." + decimals + "f", other))) {
+            decimals++;
+            text = String.format(Locale.ROOT, "%." + decimals + "f", length);
+        }
+        return text;
     }
 }

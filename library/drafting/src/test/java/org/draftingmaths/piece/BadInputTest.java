@@ -150,8 +150,8 @@ class BadInputTest {
                 .piece();
         refused(
                 () -> Darts.rotate(uneven, "dart", Spot.on("side", 100), "new dart"),
-                "Rotate 'dart' to 'side' at 100.0 mm: its legs are unequal and cannot be laid on one another; make them equal"
-                        + " first (asked 4 7/8 in (12.4 cm), possible 4 3/4 in (12.2 cm) to 4 3/4 in (12.2 cm)).");
+                "Rotate 'dart' to 'side' at 100.0 mm: its legs are 121.66 mm and 123.69 mm long and cannot be laid on one"
+                        + " another; make them equal first, with Legs.equalise.");
         assertThat(Checks.piece(uneven, 0.5))
                 .extracting(finding -> finding.sentence(Steps.DEFAULT))
                 .containsExactly(
