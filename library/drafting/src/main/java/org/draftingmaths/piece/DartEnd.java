@@ -71,11 +71,11 @@ public final class DartEnd {
     /** None where the dart cannot be folded. */
     private static Optional<Halves> halves(Piece piece, String dart) {
         Use.Dart use = sewn(piece, dart);
-        if (use.setBack() >= depth(piece, dart)) {
-            return Optional.empty();
-        }
         Vector2D before = end(piece, dart, Leg.BEFORE);
         Vector2D after = end(piece, dart, Leg.AFTER);
+        if (use.setBack() >= depth(piece, dart) || before.distance(after) <= Panels.TOUCH) {
+            return Optional.empty();
+        }
         Vector2D tip = sewnTip(piece, dart);
         if (Math.abs(tip.distance(before) - tip.distance(after)) > Panels.TOUCH) {
             return Optional.empty();
@@ -153,7 +153,7 @@ public final class DartEnd {
                 .orElseGet(() -> end(piece, dart, Leg.BEFORE).lerp(end(piece, dart, Leg.AFTER), 0.5));
     }
 
-    private static Use.Dart sewn(Piece piece, String dart) {
+    static Use.Dart sewn(Piece piece, String dart) {
         if (piece.opening(dart).mouth().use() instanceof Use.Dart use) {
             return use;
         }

@@ -142,10 +142,11 @@ public record LegShape(List<Off> offs) {
 
     /**
      * By what factor the offsets may grow before the two legs meet on the fold line, which at the share {@code s} lies
-     * {@code (1 - s) L tan(g/2)} square from the straight leg.
+     * {@code (1 - s) L tan(g/2)} square from the straight leg; at the point itself it is the slopes that tell.
      */
     double clear(double leg, double halfAngle) {
-        double least = Double.POSITIVE_INFINITY;
+        double closing = offs.isEmpty() ? 0 : slopes()[offs.size() + 1];
+        double least = closing > 0 ? leg * Math.tan(halfAngle) / closing : Double.POSITIVE_INFINITY;
         for (int i = 0; i < SAMPLES; i++) {
             double share = (i + 0.5) / SAMPLES;
             double inwards = -at(share);

@@ -45,6 +45,21 @@ public final class StitchLines {
                 .then(DartEnd.shape(piece, dart).reversed());
     }
 
+    /**
+     * By what factor the offsets of a dart's shape could grow before its two stitch lines meet on the fold line.
+     *
+     * @param piece the piece
+     * @param dart the name of a dart
+     * @return the factor; 1 or less when they meet as it is, infinite when no offset lies inwards
+     * @throws DraftingException when the set-back leaves nothing of the dart to be sewn
+     */
+    public static double room(Piece piece, String dart) {
+        Vector2D before = Measured.leg(piece, dart, Leg.BEFORE).start();
+        Vector2D after = Measured.leg(piece, dart, Leg.AFTER).start();
+        Vector2D tip = DartEnd.sewnTip(piece, dart);
+        return shape(piece, dart).clear(tip.distance(before), Math.abs(DartEnd.angle(tip, before, after)) / 2);
+    }
+
     private static LegShape shape(Piece piece, String dart) {
         if (piece.opening(dart).mouth().use() instanceof Use.Dart use) {
             return use.shape();
@@ -66,10 +81,7 @@ public final class StitchLines {
             return;
         }
         String asked = "Shape the legs of '" + dart + "'";
-        Vector2D before = Measured.leg(piece, dart, Leg.BEFORE).start();
-        Vector2D after = Measured.leg(piece, dart, Leg.AFTER).start();
-        Vector2D tip = DartEnd.sewnTip(piece, dart);
-        double clear = shape.clear(tip.distance(before), Math.abs(DartEnd.angle(tip, before, after)) / 2);
+        double clear = room(piece, dart);
         if (clear <= 1) {
             throw new DraftingException(asked, shape.crossing(clear));
         }
