@@ -173,10 +173,8 @@ final class DartChecks {
             return "press it to one side (Piece.using).";
         }
         Leg other = use.press().get().other();
-        Piece turned = piece.using(dart, use.pressed(other));
         double by =
-                Underlay.overrun(turned, dart, other).map(Underlay.Overrun::by).orElse(0.0);
-        double peak = Underlay.peak(turned, dart);
+                Underlay.overrun(piece, dart, other).map(Underlay.Overrun::by).orElse(0.0);
         if (by > tolerance) {
             return String.format(
                     Locale.ROOT, "press it the other way (Piece.using), where it overruns by %.1f mm.", by);
@@ -184,7 +182,7 @@ final class DartChecks {
         return String.format(
                 Locale.ROOT,
                 "press it the other way (Piece.using), where the panel is wide enough and the fold stands out by %.1f mm.",
-                peak);
+                Underlay.peak(piece, dart, other));
     }
 
     private void inside(InsideDart dart) {
@@ -219,7 +217,7 @@ final class DartChecks {
                 if (sector < limits.smallestSector()) {
                     add(
                             Kind.SLIVER,
-                            "between '" + one.opening() + "' and " + where(other.opening()),
+                            "between " + pair(one.opening(), other.opening()),
                             Quantity.ANGLE,
                             sector,
                             limits.smallestSector(),
@@ -228,6 +226,11 @@ final class DartChecks {
                 }
             }
         }
+    }
+
+    private String pair(String one, String other) {
+        boolean inOrder = one.compareTo(other) < 0;
+        return "'" + (inOrder ? one : other) + "' and " + where(inOrder ? other : one);
     }
 
     private String where(String dart) {

@@ -172,7 +172,7 @@ public final class DartEnd {
     }
 
     /** The border beside a leg, from the leg to the ray that the fold lies on when folded down. */
-    private static CurvePath layer(Piece piece, String dart, Leg side, double angle) {
+    static CurvePath layer(Piece piece, String dart, Leg side, double angle) {
         Vector2D tip = sewnTip(piece, dart);
         Vector2D leg = end(piece, dart, side);
         return away(piece, dart, side)

@@ -93,6 +93,25 @@ public final class Underlay {
         return middle.vectorTo(DartEnd.foldEnd(piece, dart)).dot(out);
     }
 
+    /**
+     * How far the end of the fold would stand out, were the dart pressed to one side.
+     *
+     * @param piece the piece
+     * @param dart the name of a dart with equal legs
+     * @param side the leg whose panel it would be pressed to
+     * @return the distance in mm as {@link #peak(Piece, String)}
+     * @throws IllegalArgumentException when it is not sewn as a dart
+     * @throws org.draftingmaths.ledger.DraftingException when the set-back leaves nothing of the dart to be sewn
+     */
+    public static double peak(Piece piece, String dart, Leg side) {
+        Vector2D tip = DartEnd.sewnTip(piece, dart);
+        Vector2D leg = Measured.leg(piece, dart, side).start();
+        Vector2D other = Measured.leg(piece, dart, side.other()).start();
+        Vector2D fold = DartEnd.layer(piece, dart, side, -DartEnd.angle(tip, leg, other) / 2)
+                .end();
+        return tip.distance(fold) - tip.distance(leg.lerp(other, 0.5));
+    }
+
     /** The fold line where it comes to lie: from the sewn tip to its own seam, taken to run on straight where it ends before. */
     private static CurvePath fold(Piece piece, String dart, Leg side, List<DartEnd.Side> away) {
         Vector2D tip = DartEnd.sewnTip(piece, dart);
