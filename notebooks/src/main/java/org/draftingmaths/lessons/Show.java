@@ -3,6 +3,7 @@ package org.draftingmaths.lessons;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.draftingmaths.check.Checks;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.exchange.Figure;
 import org.draftingmaths.exchange.Svg;
@@ -83,11 +84,11 @@ public final class Show {
      * What a check found.
      *
      * @param findings the findings
-     * @return a list in HTML; a plain sentence when there are none
+     * @return a list in HTML, or a plain sentence when there are none, with what was looked at and what not
      */
     public static String findings(List<Finding> findings) {
         return findings.isEmpty()
-                ? "<p>Nothing found.</p>"
+                ? "<p>Nothing found. " + Checks.LOOKED_AT + "</p>"
                 : list(
                         "ul",
                         findings.stream()

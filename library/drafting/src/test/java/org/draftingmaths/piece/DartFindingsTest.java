@@ -30,6 +30,7 @@ import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -313,6 +314,44 @@ class DartFindingsTest {
         assertThat(Checks.piece(other, 0.5)).as("the remedy is one").isEmpty();
     }
 
+    /** The bodice in many sizes, its bust dart in many places, pressed either way and open: a check and JTS agree on the paper. */
+    @ParameterizedTest
+    @ValueSource(doubles = {760, 820, 880, 940, 1000, 1060, 1120, 1180})
+    void theChecksAgreeWithJts(double bust) {
+        Piece front = TorsoBlock.bodice(body(bust, bust - 160, bust + 90), Ease.CLOSE_FITTING)
+                .draft()
+                .piece("front");
+        int sound = 0;
+        for (String edge : List.of("side seam", "armhole", "neckline", "shoulder", "waist")) {
+            for (double share : new double[] {0.15, 0.5, 0.85}) {
+                double arc = share * front.edge(edge).length();
+                Piece moved = movedOr(front, "bust dart", Spot.on(edge, arc));
+                for (Opening dart : moved.openings()) {
+                    Use.Dart use = (Use.Dart) dart.mouth().use();
+                    for (Use each : List.of(use.pressed(Leg.BEFORE), use.pressed(Leg.AFTER), use.pressedOpen())) {
+                        Piece piece = moved.using(dart.name(), each);
+                        boolean crosses = Checks.piece(piece, 0.5).stream()
+                                .anyMatch(finding -> finding.kind() == Kind.OUTLINE_CROSSES);
+                        assertThat(Flat.polygon(Paper.outline(piece)).isValid())
+                                .as("bust %.0f, %s at %.2f, '%s' %s", bust, edge, share, dart.name(), each)
+                                .isEqualTo(!crosses);
+                        sound += crosses ? 0 : 1;
+                    }
+                }
+            }
+        }
+        assertThat(sound).as("drafts whose outline is sound").isGreaterThan(60);
+    }
+
+    /** Where the part would not clear, the front as it was. */
+    private static Piece movedOr(Piece front, String dart, Spot to) {
+        try {
+            return Darts.rotate(front, dart, to, "moved dart").piece();
+        } catch (DraftingException refused) {
+            return front;
+        }
+    }
+
     // ---------------------------------------------------------------------------------------------- never throws
 
     /** Two darts that share a leg end: no seam lies between them, and both ends are drawn and checked all the same. */
@@ -339,35 +378,54 @@ class DartFindingsTest {
     }
 
     /** Poor drafts of every kind: whatever a drawing accepts, a check reports and does not throw. */
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void poorDraftsAreData(long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        try {
-            Piece piece = poor(random);
-            for (Opening opening : piece.openings()) {
-                piece = spoiled(piece, opening, random);
+    @Test
+    void poorDraftsAreData() {
+        int checked = 0;
+        for (long seed = 0; seed < 2000; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Optional<Piece> drawn = poor(random);
+            if (drawn.isPresent()) {
+                Piece piece = drawn.get();
+                for (Opening opening : piece.openings()) {
+                    piece = spoiled(piece, opening, random);
+                }
+                assertChecked(seed, piece, random.nextDouble(0, 1));
+                checked++;
             }
-            List<Finding> findings = Checks.piece(piece, random.nextDouble(0, 1));
-            assertThat(findings)
-                    .allSatisfy(finding ->
-                            assertThat(finding.sentence(Steps.DEFAULT)).endsWith("."));
-            Draft draft = new Draft(
-                    "poor",
-                    List.of(piece, piece.named("other")),
-                    List.of(new Seam(
-                            "seam",
-                            Seam.Mate.of("poor", "edge 0"),
-                            Seam.Mate.of("other", "edge 1"),
-                            List.of(new Seam.Held(3, 2, Seam.How.EASE, "none")))));
-            assertThat(Checks.all(draft, 0.5)).extracting(Finding::kind).contains(Kind.EASE_NOWHERE);
-        } catch (DraftingException refused) {
-            assertThat(refused).as("seed %d: only a drawing refuses", seed).hasMessageStartingWith("Draw dart ");
         }
+        assertThat(checked).as("drafts that were drawn").isGreaterThan(800);
+    }
+
+    private static void assertChecked(long seed, Piece piece, double tolerance) {
+        assertThat(Checks.piece(piece, tolerance))
+                .as("seed %d", seed)
+                .allSatisfy(finding -> assertThat(finding.sentence(Steps.DEFAULT))
+                        .contains("measured")
+                        .endsWith("."));
+        Draft draft = new Draft(
+                "poor",
+                List.of(piece, piece.named("other")),
+                List.of(new Seam(
+                        "seam",
+                        Seam.Mate.of("poor", "edge 0"),
+                        Seam.Mate.of("other", "edge 1"),
+                        List.of(new Seam.Held(3, 2, Seam.How.EASE, "none")))));
+        assertThat(Checks.all(draft, tolerance))
+                .as("seed %d", seed)
+                .extracting(Finding::kind)
+                .contains(Kind.EASE_NOWHERE);
+        Draft flat = new Draft(
+                "poor",
+                draft.pieces(),
+                List.of(Seam.flat("seam", Seam.Mate.of("poor", "edge 0"), Seam.Mate.of("other", "edge 1"))));
+        assertThat(Checks.all(flat, tolerance))
+                .as("seed %d", seed)
+                .extracting(Finding::kind)
+                .doesNotContain(Kind.EASE_NOWHERE);
     }
 
     /** Corners on rays, sometimes so uneven that edges cross; darts at corners, back to back, with unequal legs. */
-    private static Piece poor(SplittableRandom random) {
+    private static Optional<Piece> poor(SplittableRandom random) {
         int n = random.nextInt(3, 7);
         List<Vector2D> corners = new ArrayList<>();
         for (int i = 0; i < n; i++) {
@@ -397,7 +455,11 @@ class DartFindingsTest {
             }
             drawing = drawing.line(to.getX(), to.getY());
         }
-        return drawing.piece();
+        try {
+            return Optional.of(drawing.piece());
+        } catch (DraftingException refused) {
+            return Optional.empty();
+        }
     }
 
     private static Piece spoiled(Piece piece, Opening opening, SplittableRandom random) {
