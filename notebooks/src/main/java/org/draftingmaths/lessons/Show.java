@@ -71,6 +71,19 @@ public final class Show {
     }
 
     /**
+     * A dart folded shut, once for each piece, all to one scale, seen from the wrong side of the cloth: the two panels, the underlay, and
+     * dashed where a straight end would come to lie.
+     *
+     * @param dart the name of the dart in each of the pieces
+     * @param figures the pieces with their captions
+     * @return an SVG document
+     * @throws IllegalArgumentException when there is no piece, or one has no such dart
+     */
+    public static String folded(String dart, Figure... figures) {
+        return FoldedDart.of(dart, figures);
+    }
+
+    /**
      * What was done, sentence by sentence, lengths in both unit systems.
      *
      * @param ledger a ledger

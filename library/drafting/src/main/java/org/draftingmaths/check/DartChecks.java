@@ -179,10 +179,12 @@ final class DartChecks {
             return String.format(
                     Locale.ROOT, "press it the other way (Piece.using), where it overruns by %.1f mm.", by);
         }
+        double peak = Underlay.peak(piece, dart, other);
         return String.format(
                 Locale.ROOT,
-                "press it the other way (Piece.using), where the panel is wide enough and the fold stands out by %.1f mm.",
-                Underlay.peak(piece, dart, other));
+                "press it the other way (Piece.using), where the panel is wide enough and the fold ends %.1f mm %s the mouth.",
+                Math.abs(peak),
+                peak < 0 ? "inside" : "outside");
     }
 
     private void inside(InsideDart dart) {

@@ -68,6 +68,21 @@ public final class DartEnd {
         }
     }
 
+    /**
+     * The edge of one half of the underlay: from a leg to the fold, or of a dart that cannot be folded, half of the chord.
+     *
+     * @param piece the piece
+     * @param dart the name of a dart
+     * @param leg which half: that beside the before leg or that beside the after leg
+     * @return the curve, from the leg inwards to the fold
+     */
+    public static CurvePath half(Piece piece, String dart, Leg leg) {
+        Vector2D own = end(piece, dart, leg);
+        return halves(piece, dart)
+                .map(halves -> leg == Leg.BEFORE ? halves.before() : halves.after())
+                .orElseGet(() -> CurvePath.polyline(own, own.lerp(end(piece, dart, leg.other()), 0.5)));
+    }
+
     /** None where the dart cannot be folded. */
     private static Optional<Halves> halves(Piece piece, String dart) {
         Use.Dart use = sewn(piece, dart);

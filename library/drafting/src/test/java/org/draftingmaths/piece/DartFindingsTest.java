@@ -216,7 +216,7 @@ class DartFindingsTest {
                         "'dart' of 'front', past 'side seam': the underlay reaches past the panel it is pressed to; measured")
                 .endsWith(
                         "Trim it flush with 'side seam', or press it the other way (Piece.using), where the panel is wide"
-                                + " enough and the fold stands out by 3.3 mm.");
+                                + " enough and the fold ends 3.3 mm outside the mouth.");
         assertThat(Underlay.overrun(piece, "dart", Leg.BEFORE)).isEmpty();
         assertThat(Checks.piece(piece.using("dart", new Use.Dart(0, Leg.BEFORE)), 0.5))
                 .isEmpty();
