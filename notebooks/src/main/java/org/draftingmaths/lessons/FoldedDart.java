@@ -18,8 +18,8 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Use;
 
 /**
- * A picture of a dart that is folded shut, seen from the wrong side of the cloth: its two panels meet at the stitch line, the underlay lies
- * over one of them or over both. One user unit is one millimetre; on the page it is three pixels.
+ * A picture of a dart that is folded shut, as if the cloth were clear: its two panels meet at the stitch line, the underlay lies on one of
+ * them or on both. One user unit is one millimetre; on the page it is three pixels.
  */
 final class FoldedDart {
 

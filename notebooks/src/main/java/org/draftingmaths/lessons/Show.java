@@ -71,8 +71,8 @@ public final class Show {
     }
 
     /**
-     * A dart folded shut, once for each piece, all to one scale, seen from the wrong side of the cloth: the two panels, the underlay, and
-     * dashed where a straight end would come to lie.
+     * A dart folded shut, once for each piece, all to one scale, as if the cloth were clear: the two panels, the underlay, and dashed
+     * where a straight end would come to lie.
      *
      * @param dart the name of the dart in each of the pieces
      * @param figures the pieces with their captions

@@ -60,8 +60,8 @@ public final class Darts {
      * @param name the name of the new dart; it keeps the old one's set-back and is pressed as the trade does: upright darts to
      *     the centre, level ones down ({@code Piece.using} presses it otherwise)
      * @return the piece and what was done
-     * @throws DraftingException when the legs differ (make them equal first), when the slash leaves the cloth or ends on a
-     *     fold, or when the part that turns would lie over another
+     * @throws DraftingException when the legs differ (make them equal first) or are shaped (make them straight first), when the
+     *     slash leaves the cloth or ends on a fold, or when the part that turns would lie over another
      */
     public static Reworked rotate(Piece piece, String dart, Spot to, String name) {
         requireNotDoublePointed(piece, dart, "Rotate '" + dart + "' to " + to.words());
