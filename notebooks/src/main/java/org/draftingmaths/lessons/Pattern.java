@@ -88,7 +88,7 @@ public final class Pattern {
     private static void check(Draft draft, PrintStream out) {
         out.print(SeamTable.of(Walk.all(draft), Checks.SEAM_TOLERANCE));
         List<Finding> findings = Checks.all(draft, Checks.SEAM_TOLERANCE);
-        out.println(findings.isEmpty() ? "Nothing found." : "Found:");
+        out.println(findings.isEmpty() ? "Nothing found. " + Checks.LOOKED_AT : "Found:");
         findings.forEach(finding -> out.println("  " + finding.sentence(Steps.DEFAULT)));
     }
 

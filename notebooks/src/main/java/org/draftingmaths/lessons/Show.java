@@ -3,6 +3,7 @@ package org.draftingmaths.lessons;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.draftingmaths.check.Checks;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.exchange.Figure;
 import org.draftingmaths.exchange.Svg;
@@ -70,6 +71,19 @@ public final class Show {
     }
 
     /**
+     * A dart folded shut, once for each piece, all to one scale, as if the cloth were clear: the two panels, the underlay, and dashed
+     * where a straight end would come to lie.
+     *
+     * @param dart the name of the dart in each of the pieces
+     * @param figures the pieces with their captions
+     * @return an SVG document
+     * @throws IllegalArgumentException when there is no piece, or one has no such dart
+     */
+    public static String folded(String dart, Figure... figures) {
+        return FoldedDart.of(dart, figures);
+    }
+
+    /**
      * What was done, sentence by sentence, lengths in both unit systems.
      *
      * @param ledger a ledger
@@ -83,11 +97,11 @@ public final class Show {
      * What a check found.
      *
      * @param findings the findings
-     * @return a list in HTML; a plain sentence when there are none
+     * @return a list in HTML, or a plain sentence when there are none, with what was looked at and what not
      */
     public static String findings(List<Finding> findings) {
         return findings.isEmpty()
-                ? "<p>Nothing found.</p>"
+                ? "<p>Nothing found. " + Checks.LOOKED_AT + "</p>"
                 : list(
                         "ul",
                         findings.stream()

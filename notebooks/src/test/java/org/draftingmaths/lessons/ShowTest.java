@@ -19,9 +19,11 @@ import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
+import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Use;
 import org.draftingmaths.seam.Walk;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -65,7 +67,10 @@ class ShowTest {
         Draft draft = draft(200, 204);
         assertThat(Show.seams(draft, 0.5)).startsWith("<table>").contains("<td>-4.00 mm</td><td>does not match</td>");
         assertThat(Show.findings(Checks.all(draft, 0.5))).startsWith("<ul><li>seam 'side'");
-        assertThat(Show.findings(List.of())).isEqualTo("<p>Nothing found.</p>");
+        assertThat(Show.findings(List.of()))
+                .isEqualTo("<p>Nothing found. Looked at: outlines on paper; legs,"
+                        + " points, widths, slivers and underlays of darts; lengths and notches of seams. Not looked at: folds and"
+                        + " corners, grain, angles at the ends of seams, allowances.</p>");
         assertThat(Show.ledger(Ledger.of(new Change("a < b", Quantity.LENGTH, 10, 10))))
                 .isEqualTo("<ol><li>The a &lt; b stays 3/8 in (1.0 cm).</li></ol>");
         assertThat(Show.lengths(panel("front", 200))).contains("<td>side</td><td>7 7/8 in (20.0 cm)</td>");
@@ -114,6 +119,39 @@ class ShowTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("Lay 1 ruler or more along a curve: [2, 0].");
         assertThatThrownBy(() -> Show.chords(line)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** The two halves of the underlay lie on one another and on the seam; the straight end does not reach it, by plain geometry. */
+    @Test
+    void aFoldedDartShowsItsLayers() throws Exception {
+        Piece piece = Drawing.of("piece")
+                .from(0, 0)
+                .edge("seam", Role.SEAM)
+                .line(184, 0)
+                .dart("dart", 200, 139, 216, 0, 0, Leg.BEFORE)
+                .line(400, 0)
+                .edge("rest", Role.SEAM)
+                .line(400, 300)
+                .line(0, 300)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        Piece open = piece.using("dart", new Use.Dart(0, Leg.BEFORE).pressedOpen());
+        String svg = Show.folded("dart", Figure.of("to the left", piece), Figure.of("open", open));
+        assertThat(texts(svg)).containsExactly("to the left", "open");
+        assertThat(points(svg, 2)).isEqualTo(points(svg, 4));
+        for (String onSeam : points(svg, 2)) {
+            assertThat(point(onSeam).getY()).isCloseTo(0, within(0.001));
+        }
+        String[] straight = points(svg, 7);
+        double half = Math.atan(16.0 / 139);
+        double fromTip = 139;
+        double up = 139 - fromTip * Math.cos(2 * half);
+        assertThat(-point(straight[straight.length - 1]).getY()).isCloseTo(up, within(0.001));
+        assertThat(points(svg, 9 + 2)).as("open, the halves lie apart").isNotEqualTo(points(svg, 9 + 4));
+        assertThatThrownBy(() -> Show.folded("dart"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("Name 1 piece or more to be shown folded.");
     }
 
     private static Document parsed(String svg) throws Exception {

@@ -7,12 +7,9 @@ import org.draftingmaths.curve.Meets;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
-import org.draftingmaths.piece.Leg;
-import org.draftingmaths.piece.Measured;
-import org.draftingmaths.piece.Opening;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
-import org.draftingmaths.piece.Use;
+import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.Walk;
 
 /** Checks on a whole draft. */
@@ -24,18 +21,39 @@ public final class Checks {
     private Checks() {}
 
     /**
-     * What is wrong with a draft in these respects: outlines that cross themselves, darts with unequal legs, seams whose notch
-     * intervals do not match. Nothing else is looked at yet: not folds, squareness, grain, angles at the ends of seams, allowances.
+     * What these checks look at and what not, in words to stand after a list of findings: that nothing was found says no more than that
+     * nothing was found there.
+     */
+    public static final String LOOKED_AT =
+            "Looked at: outlines on paper; legs, points, widths, slivers and underlays of darts; lengths and notches of seams."
+                    + " Not looked at: folds and corners, grain, angles at the ends of seams, allowances.";
+
+    /**
+     * What is wrong with a draft in these respects: outlines that cross themselves; darts whose legs are unequal, whose point lies off or
+     * beyond, that are too wide or too small, whose underlay has no room, that leave a sliver; seams whose notch intervals do
+     * not match. Nothing else is looked at yet: not folds, squareness, grain, angles at the ends of seams, allowances.
      *
      * @param draft the draft
      * @param tolerance how far in mm lengths may lie apart, for example {@link #SEAM_TOLERANCE}
      * @return the findings, piece by piece and then seam by seam
      */
     public static List<Finding> all(Draft draft, double tolerance) {
+        return all(draft, tolerance, DartLimits.COMMON);
+    }
+
+    /**
+     * What is wrong with a draft, with limits of one's own for its darts.
+     *
+     * @param draft the draft
+     * @param tolerance how far in mm lengths may lie apart
+     * @param limits within which limits darts are held to be good
+     * @return the findings, piece by piece and then seam by seam
+     */
+    public static List<Finding> all(Draft draft, double tolerance, DartLimits limits) {
         requireTolerance(tolerance);
         return Stream.concat(
-                        draft.pieces().stream().flatMap(piece -> piece(piece, tolerance).stream()),
-                        draft.seams().stream().flatMap(seam -> seam(Walk.of(draft, seam), tolerance).stream()))
+                        draft.pieces().stream().flatMap(piece -> piece(piece, tolerance, limits).stream()),
+                        draft.seams().stream().flatMap(seam -> seam(draft, seam, tolerance)))
                 .toList();
     }
 
@@ -47,8 +65,20 @@ public final class Checks {
      * @return the findings
      */
     public static List<Finding> piece(Piece piece, double tolerance) {
+        return piece(piece, tolerance, DartLimits.COMMON);
+    }
+
+    /**
+     * What is wrong with one piece by itself, with limits of one's own for its darts.
+     *
+     * @param piece the piece
+     * @param tolerance how far in mm the legs of a dart may lie apart
+     * @param limits within which limits darts are held to be good
+     * @return the findings
+     */
+    public static List<Finding> piece(Piece piece, double tolerance, DartLimits limits) {
         requireTolerance(tolerance);
-        return Stream.concat(outline(piece).stream(), legs(piece, tolerance).stream())
+        return Stream.concat(outline(piece).stream(), DartChecks.of(piece, tolerance, limits).stream())
                 .toList();
     }
 
@@ -77,26 +107,27 @@ public final class Checks {
                 Finding.Kind.OUTLINE_CROSSES, "'" + piece.name() + "'" + where, Quantity.COUNT, crossings, 0, 0));
     }
 
-    private static List<Finding> legs(Piece piece, double tolerance) {
-        return piece.openings().stream()
-                .filter(opening -> opening.mouth().use() instanceof Use.Dart)
-                .filter(dart -> Math.abs(before(piece, dart) - after(piece, dart)) > tolerance)
-                .map(dart -> new Finding(
-                        Finding.Kind.LEGS_UNEQUAL,
-                        "'" + dart.name() + "' of '" + piece.name() + "'",
-                        Quantity.LENGTH,
-                        after(piece, dart),
-                        before(piece, dart),
-                        tolerance))
+    private static Stream<Finding> seam(Draft draft, Seam seam, double tolerance) {
+        int first = intervals(draft, seam.first());
+        int second = intervals(draft, seam.second());
+        List<Finding> nowhere = seam.held().stream()
+                .filter(held -> first == second && held.interval() > first)
+                .map(held -> new Finding(
+                        Finding.Kind.EASE_NOWHERE,
+                        "seam '" + seam.name() + "'",
+                        Quantity.COUNT,
+                        held.interval(),
+                        first,
+                        0))
                 .toList();
+        return nowhere.isEmpty() ? seam(Walk.of(draft, seam), tolerance).stream() : nowhere.stream();
     }
 
-    private static double before(Piece piece, Opening dart) {
-        return Measured.leg(piece, dart.name(), Leg.BEFORE).length();
-    }
-
-    private static double after(Piece piece, Opening dart) {
-        return Measured.leg(piece, dart.name(), Leg.AFTER).length();
+    private static int intervals(Draft draft, Seam.Mate mate) {
+        return 1
+                + (int) draft.piece(mate.piece()).notches().stream()
+                        .filter(notch -> notch.edge().equals(mate.edge()))
+                        .count();
     }
 
     private static List<Finding> seam(Walk walk, double tolerance) {

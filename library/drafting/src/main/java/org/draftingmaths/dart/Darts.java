@@ -1,6 +1,7 @@
 package org.draftingmaths.dart;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -14,6 +15,7 @@ import org.draftingmaths.piece.Border;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.LegShape;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Motion;
@@ -58,8 +60,8 @@ public final class Darts {
      * @param name the name of the new dart; it keeps the old one's set-back and is pressed as the trade does: upright darts to
      *     the centre, level ones down ({@code Piece.using} presses it otherwise)
      * @return the piece and what was done
-     * @throws DraftingException when the legs differ (make them equal first), when the slash leaves the cloth or ends on a
-     *     fold, or when the part that turns would lie over another
+     * @throws DraftingException when the legs differ (make them equal first) or are shaped (make them straight first), when the
+     *     slash leaves the cloth or ends on a fold, or when the part that turns would lie over another
      */
     public static Reworked rotate(Piece piece, String dart, Spot to, String name) {
         requireNotDoublePointed(piece, dart, "Rotate '" + dart + "' to " + to.words());
@@ -342,7 +344,7 @@ public final class Darts {
      */
     public static Reworked setBack(Piece piece, String dart, double setBack) {
         Use.Dart use = sewn(piece, dart);
-        Piece set = piece.using(dart, new Use.Dart(setBack, use.press()));
+        Piece set = piece.using(dart, use.withSetBack(setBack));
         return new Reworked(
                 set,
                 Ledger.of(new Change(
@@ -467,8 +469,25 @@ public final class Darts {
         if (Math.abs(before - after) > LEGS) {
             throw new DraftingException(
                     asked,
-                    "its legs are unequal and cannot be laid on one another; make them equal first",
-                    new Reach(Quantity.LENGTH, after, before, before));
+                    "its legs are " + finely(before, after) + " mm and " + finely(after, before)
+                            + " mm long and cannot be laid on one another; make them equal first, with Legs.equalise");
         }
+        if (!sewn(piece, dart).shape().equals(LegShape.STRAIGHT)) {
+            throw new DraftingException(
+                    asked,
+                    "its legs are shaped for where they lie, and nothing turns about a curve; give it straight legs first,"
+                            + " with Piece.using");
+        }
+    }
+
+    /** A length with as many decimals as tell it from another. */
+    private static String finely(double length, double other) {
+        int decimals = 2;
+        String text = String.format(Locale.ROOT, "%.2f", length);
+        while (decimals < 9 && text.equals(String.format(Locale.ROOT, "%." + decimals + "f", other))) {
+            decimals++;
+            text = String.format(Locale.ROOT, "%." + decimals + "f", length);
+        }
+        return text;
     }
 }

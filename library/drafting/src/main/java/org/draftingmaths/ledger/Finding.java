@@ -11,8 +11,24 @@ import org.draftingmaths.unit.Steps;
  * @param measured what was measured, in the library's own unit
  * @param expected what was expected
  * @param tolerance how far the two may lie apart
+ * @param remedy what can be done about it, as whole sentences; empty where that is plain or for the patternmaker to judge
  */
-public record Finding(Kind kind, String where, Quantity quantity, double measured, double expected, double tolerance) {
+public record Finding(
+        Kind kind, String where, Quantity quantity, double measured, double expected, double tolerance, String remedy) {
+
+    /**
+     * A finding without a remedy.
+     *
+     * @param kind what kind of fault it is
+     * @param where the piece, edge or dart, in words
+     * @param quantity what kind of figure was measured
+     * @param measured what was measured, in the library's own unit
+     * @param expected what was expected
+     * @param tolerance how far the two may lie apart
+     */
+    public Finding(Kind kind, String where, Quantity quantity, double measured, double expected, double tolerance) {
+        this(kind, where, quantity, measured, expected, tolerance, "");
+    }
 
     /** The kinds of fault that checks look for. */
     public enum Kind {
@@ -20,6 +36,26 @@ public record Finding(Kind kind, String where, Quantity quantity, double measure
         OUTLINE_CROSSES("the outline crosses itself"),
         /** The two legs of a dart differ in length. */
         LEGS_UNEQUAL("the legs of the dart are unequal"),
+        /** The sewn point of a dart lies nearer to one leg's end than to the other's. */
+        POINT_OFF_BISECTOR("the point lies off the line square over the middle of the mouth"),
+        /** The set-back of a dart leaves nothing to be sewn. */
+        TIP_BEYOND_LEG("the point is set back beyond the mouth"),
+        /** A dart wider than one dart should be. */
+        DART_WIDE("the dart is wider than one dart should be"),
+        /** A dart so narrow that it is better eased in. */
+        DART_SMALL("the dart is too small to be worth sewing"),
+        /** The shaped legs of a dart cross on its fold line. */
+        STITCH_LINES_CROSS("the shaped stitch lines of the dart cross"),
+        /** Hardly any cloth is left between two darts of one apex. */
+        SLIVER("the cloth between the darts is a sliver"),
+        /** The underlay of a dart reaches past the panel it is pressed to. */
+        UNDERLAY_OVERRUNS("the underlay reaches past the panel it is pressed to"),
+        /** The underlay of a dart stands out far over its mouth. */
+        UNDERLAY_LONG("the underlay is very long, because the seam runs nearly along the leg"),
+        /** Part of a dart is accounted for nowhere, or twice. */
+        DART_LOST("the angles at the apex no longer come to the whole"),
+        /** A seam declares ease for a notch interval that it does not have. */
+        EASE_NOWHERE("ease is declared for a notch interval that the seam does not have"),
         /** Two edges that are sewn together differ in sewn length. */
         SEAM_LENGTHS_DIFFER("the seam lengths do not match"),
         /** Two edges that are sewn together carry different numbers of notches. */
@@ -56,11 +92,11 @@ public record Finding(Kind kind, String where, Quantity quantity, double measure
      * The finding as a plain sentence.
      *
      * @param steps the steps to which lengths are rounded for print
-     * @return one sentence with place, measured, expected and tolerance
+     * @return one sentence with place, measured, expected and tolerance, and then the remedy where there is one
      */
     public String sentence(Steps steps) {
         return where + ": " + kind.words() + "; measured " + quantity.print(measured, steps) + ", expected "
                 + quantity.print(expected, steps) + ", off by " + quantity.printFinely(excess()) + ", tolerance "
-                + quantity.printFinely(tolerance) + ".";
+                + quantity.printFinely(tolerance) + "." + (remedy.isEmpty() ? "" : " " + remedy);
     }
 }

@@ -1,7 +1,11 @@
 package org.draftingmaths.piece;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Arc;
@@ -20,6 +24,12 @@ import org.draftingmaths.ledger.Reach;
  * leg to the fold the paper's edge is the seam reflected in the leg, {@code 0 <= a <= g/2}; from the fold to the other leg it
  * is the same arc turned about T by {@code g}. The two meet on the fold at {@code r(g/2)}. It is a straight chord only by
  * accident.
+ *
+ * <p>Pressed open, each half lies on its own side, and its edge is that side's seam reflected in that side's leg. The two
+ * halves end on the fold at {@code r_before(g/2)} and {@code r_after(g/2)}; where these differ, the edge takes a step along
+ * the fold line.
+ *
+ * <p>The shape is that of the straight legs, whatever the shape of the stitch lines between mouth and point.
  */
 public final class DartEnd {
 
@@ -29,27 +39,78 @@ public final class DartEnd {
      * The edge of the paper across a dart, from the end of the before leg to the end of the after leg.
      *
      * <p>Where the panel it is pressed to is narrower than the underlay, the underlay follows the panel's own border, as if
-     * trimmed flush with it. Where the legs are unequal no fold can make the layers meet, and the chord is drawn: a check
-     * reports unequal legs.
+     * trimmed flush with it. Where the legs are unequal no fold can make the layers meet, and where the set-back leaves
+     * nothing to be sewn there is no fold: then the chord is drawn, and a check reports it.
      *
      * @param piece the piece
      * @param dart the name of a dart
      * @return the curve
-     * @throws DraftingException when the set-back leaves nothing of the dart to be sewn
      */
     public static CurvePath shape(Piece piece, String dart) {
+        return halves(piece, dart)
+                .map(Halves::joined)
+                .orElseGet(() -> CurvePath.polyline(end(piece, dart, Leg.BEFORE), end(piece, dart, Leg.AFTER)));
+    }
+
+    /**
+     * The two halves of an underlay's edge.
+     *
+     * @param before from the before leg to the fold
+     * @param after from the after leg to the fold
+     */
+    private record Halves(CurvePath before, CurvePath after) {
+
+        CurvePath joined() {
+            CurvePath back = after.reversed();
+            return before.end().distance(after.end()) <= CurvePath.JOINT
+                    ? before.then(back)
+                    : before.then(CurvePath.polyline(before.end(), after.end())).then(back);
+        }
+    }
+
+    /**
+     * The edge of one half of the underlay: from a leg to the fold, or of a dart that cannot be folded, half of the chord.
+     *
+     * @param piece the piece
+     * @param dart the name of a dart
+     * @param leg which half: that beside the before leg or that beside the after leg
+     * @return the curve, from the leg inwards to the fold
+     */
+    public static CurvePath half(Piece piece, String dart, Leg leg) {
+        Vector2D own = end(piece, dart, leg);
+        return halves(piece, dart)
+                .map(halves -> leg == Leg.BEFORE ? halves.before() : halves.after())
+                .orElseGet(() -> CurvePath.polyline(own, own.lerp(end(piece, dart, leg.other()), 0.5)));
+    }
+
+    /** None where the dart cannot be folded. */
+    private static Optional<Halves> halves(Piece piece, String dart) {
         Use.Dart use = sewn(piece, dart);
-        Vector2D before = Measured.leg(piece, dart, Leg.BEFORE).start();
-        Vector2D after = Measured.leg(piece, dart, Leg.AFTER).start();
+        Vector2D before = end(piece, dart, Leg.BEFORE);
+        Vector2D after = end(piece, dart, Leg.AFTER);
+        if (use.setBack() >= depth(piece, dart) || before.distance(after) <= Panels.TOUCH) {
+            return Optional.empty();
+        }
         Vector2D tip = sewnTip(piece, dart);
         if (Math.abs(tip.distance(before) - tip.distance(after)) > Panels.TOUCH) {
-            return CurvePath.polyline(before, after);
+            return Optional.empty();
         }
-        boolean toBefore = use.press() == Leg.BEFORE;
-        CurvePath underlay = toBefore
-                ? underlay(tip, before, after, away(piece, dart, Leg.BEFORE))
-                : underlay(tip, after, before, away(piece, dart, Leg.AFTER));
-        return toBefore ? underlay : underlay.reversed();
+        double angle = angle(tip, before, after);
+        if (use.press().isEmpty()) {
+            return Optional.of(new Halves(
+                    mirrored(layer(piece, dart, Leg.BEFORE, -angle / 2), tip, before),
+                    mirrored(layer(piece, dart, Leg.AFTER, angle / 2), tip, after)));
+        }
+        boolean toBefore = use.press().get() == Leg.BEFORE;
+        double turn = toBefore ? angle : -angle;
+        CurvePath layer = layer(piece, dart, use.press().get(), -turn / 2);
+        CurvePath upper = mirrored(layer, tip, toBefore ? before : after);
+        CurvePath lower = layer.transformed(AffineTransformMatrix2D.createRotation(tip, turn));
+        return Optional.of(toBefore ? new Halves(upper, lower) : new Halves(lower, upper));
+    }
+
+    private static CurvePath mirrored(CurvePath layer, Vector2D tip, Vector2D leg) {
+        return layer.transformed(Isometry.reflection(tip, tip.vectorTo(leg)));
     }
 
     /**
@@ -63,69 +124,79 @@ public final class DartEnd {
     public static Vector2D sewnTip(Piece piece, String dart) {
         double setBack = sewn(piece, dart).setBack();
         Vector2D apex = Measured.tip(piece, dart);
-        Vector2D before = Measured.leg(piece, dart, Leg.BEFORE).start();
-        Vector2D after = Measured.leg(piece, dart, Leg.AFTER).start();
         if (setBack == 0) {
             return apex;
         }
-        Vector2D middle = before.add(after).multiply(0.5);
-        double depth = apex.distance(middle);
+        double depth = depth(piece, dart);
         if (setBack >= depth) {
             throw new DraftingException(
                     "Set the point of '" + dart + "' back",
                     "nothing of the dart would be left to sew",
                     new Reach(Quantity.LENGTH, setBack, 0, depth));
         }
-        Vector2D bisector =
-                apex.directionTo(before).add(apex.directionTo(after)).normalize();
+        Vector2D bisector = apex.directionTo(end(piece, dart, Leg.BEFORE))
+                .add(apex.directionTo(end(piece, dart, Leg.AFTER)))
+                .normalize();
         return apex.add(bisector.multiply(setBack));
     }
 
     /**
-     * Where the fold of the underlay ends on the edge of the paper.
+     * How deep a dart is: from its apex to the middle of its mouth, {@code L cos(a/2)} for equal legs {@code L}. Its set-back
+     * must be less.
      *
      * @param piece the piece
      * @param dart the name of a dart
-     * @return the point; the middle of the chord, where the legs are unequal
+     * @return the depth in mm
      */
-    public static Vector2D foldEnd(Piece piece, String dart) {
-        CurvePath shape = shape(piece, dart);
-        Vector2D tip = sewnTip(piece, dart);
-        Vector2D middle = shape.start().lerp(shape.end(), 0.5);
-        CurvePath fold = CurvePath.polyline(tip, tip.lerp(middle, 1 + shape.length() / tip.distance(middle)));
-        return Meets.of(shape, fold).points().stream()
-                .map(Meet::point)
-                .findFirst()
-                .orElse(middle);
+    public static double depth(Piece piece, String dart) {
+        Vector2D middle = end(piece, dart, Leg.BEFORE).lerp(end(piece, dart, Leg.AFTER), 0.5);
+        return Measured.tip(piece, dart).distance(middle);
     }
 
-    private static Use.Dart sewn(Piece piece, String dart) {
+    /**
+     * Where the fold of the underlay ends on the edge of the paper; of a step along the fold, the nearer end.
+     *
+     * @param piece the piece
+     * @param dart the name of a dart
+     * @return the point; the middle of the chord, where the dart cannot be folded
+     */
+    public static Vector2D foldEnd(Piece piece, String dart) {
+        return halves(piece, dart)
+                .map(halves -> Stream.of(halves.before().end(), halves.after().end())
+                        .min(Comparator.comparingDouble(sewnTip(piece, dart)::distance))
+                        .orElseThrow())
+                .orElseGet(() -> end(piece, dart, Leg.BEFORE).lerp(end(piece, dart, Leg.AFTER), 0.5));
+    }
+
+    static Use.Dart sewn(Piece piece, String dart) {
         if (piece.opening(dart).mouth().use() instanceof Use.Dart use) {
             return use;
         }
         throw new IllegalArgumentException("'" + dart + "' is not sewn as a dart.");
     }
 
-    private static CurvePath underlay(Vector2D tip, Vector2D leg, Vector2D otherLeg, CurvePath seam) {
-        double angle = angle(tip, leg, otherLeg);
-        CurvePath layer = upTo(seam, tip, leg, -angle / 2);
-        CurvePath upper = layer.transformed(Isometry.reflection(tip, tip.vectorTo(leg)));
-        CurvePath lower = layer.transformed(AffineTransformMatrix2D.createRotation(tip, angle));
-        return upper.then(lower.reversed());
+    private static Vector2D end(Piece piece, String dart, Leg leg) {
+        return Measured.leg(piece, dart, leg).start();
     }
 
-    private static double angle(Vector2D tip, Vector2D from, Vector2D to) {
+    /** The angle from the one leg to the other as seen from the tip, anticlockwise. */
+    static double angle(Vector2D tip, Vector2D from, Vector2D to) {
         Vector2D a = tip.vectorTo(from);
         Vector2D b = tip.vectorTo(to);
         return Math.atan2(a.signedArea(b), a.dot(b));
     }
 
-    /** The seam from the leg to the ray that the fold lies on when folded down. */
+    /** The border beside a leg, from the leg to the ray that the fold lies on when folded down. */
+    static CurvePath layer(Piece piece, String dart, Leg side, double angle) {
+        Vector2D tip = sewnTip(piece, dart);
+        Vector2D leg = end(piece, dart, side);
+        return away(piece, dart, side)
+                .map(seam -> upTo(seam, tip, leg, angle))
+                .orElseGet(() -> CurvePath.of(about(tip, leg, angle)));
+    }
+
     private static CurvePath upTo(CurvePath seam, Vector2D tip, Vector2D leg, double angle) {
-        AffineTransformMatrix2D turn = AffineTransformMatrix2D.createRotation(tip, angle);
-        double reach = tip.distance(leg) + seam.length();
-        CurvePath ray =
-                CurvePath.polyline(tip, tip.add(tip.directionTo(turn.apply(leg)).multiply(reach)));
+        CurvePath ray = ray(tip, leg, angle, tip.distance(leg) + seam.length());
         return Meets.of(seam, ray).points().stream()
                 .map(Meet::onFirst)
                 .filter(arc -> arc > Panels.TOUCH)
@@ -134,46 +205,69 @@ public final class DartEnd {
                 .orElseGet(() -> carriedOn(seam, tip, leg, angle));
     }
 
-    /** Where another opening ends the cloth before the fold, the underlay goes on at the same distance from the tip. */
-    private static CurvePath carriedOn(CurvePath seam, Vector2D tip, Vector2D leg, double angle) {
-        double sweep = angle - angle(tip, leg, seam.end());
-        Vector2D from = tip.vectorTo(seam.end());
-        return seam.then(CurvePath.of(new Arc(
-                tip, from.norm(), Math.atan2(from.getY(), from.getX()), Math.IEEEremainder(sweep, 2 * Math.PI))));
+    /** From the tip, at an angle beyond a leg. */
+    static CurvePath ray(Vector2D tip, Vector2D leg, double angle, double reach) {
+        Vector2D way = AffineTransformMatrix2D.createRotation(angle).apply(tip.directionTo(leg));
+        return CurvePath.polyline(tip, tip.add(way.multiply(reach)));
     }
 
-    /** The border of the cloth beside a dart, from the end of a leg away from the dart, as far as the next opening. */
-    static CurvePath away(Piece piece, String opening, Leg leg) {
+    /** Where another opening ends the cloth before the fold, the underlay goes on at the same distance from the tip. */
+    private static CurvePath carriedOn(CurvePath seam, Vector2D tip, Vector2D leg, double angle) {
+        double sweep = Math.IEEEremainder(angle - angle(tip, leg, seam.end()), 2 * Math.PI);
+        return sweep == 0 ? seam : seam.then(CurvePath.of(about(tip, seam.end(), sweep)));
+    }
+
+    private static Arc about(Vector2D tip, Vector2D start, double sweep) {
+        Vector2D from = tip.vectorTo(start);
+        return new Arc(tip, from.norm(), Math.atan2(from.getY(), from.getX()), sweep);
+    }
+
+    /**
+     * The border of the cloth beside a dart, from the end of a leg away from the dart, as far as the next opening; none where
+     * that lies just there.
+     */
+    static Optional<CurvePath> away(Piece piece, String opening, Leg leg) {
+        return awayRuns(piece, opening, leg).stream().map(Side::line).reduce(CurvePath::then);
+    }
+
+    /**
+     * A run beside a dart.
+     *
+     * @param border what it lies along
+     * @param line where it lies, away from the dart
+     */
+    record Side(Border border, CurvePath line) {}
+
+    /** The runs of edges beside a dart, from the end of a leg away from the dart, as far as the next opening. */
+    static List<Side> awayRuns(Piece piece, String opening, Leg leg) {
         Border border = piece.opening(opening).leg(leg);
         for (Panel panel : piece.panels()) {
             List<Run> ring = panel.ring();
             for (int i = 0; i < ring.size(); i++) {
-                Run run = ring.get(i);
-                if (run.border().equals(border) && run.from() == 0) {
-                    CurvePath found = run.forward() ? backFrom(piece, ring, i) : onFrom(piece, ring, i);
-                    return found;
+                if (ring.get(i).border().equals(border) && ring.get(i).from() == 0) {
+                    return awayRuns(piece, ring, i);
                 }
             }
         }
         throw new IllegalStateException("Opening '" + opening + "' lies on no panel.");
     }
 
-    private static CurvePath onFrom(Piece piece, List<Run> ring, int leg) {
-        List<Run> runs = new ArrayList<>();
-        for (int i = (leg + 1) % ring.size();
-                ring.get(i).border() instanceof Border.OfEdge;
-                i = (i + 1) % ring.size()) {
-            runs.add(ring.get(i));
+    /** The ring comes to a leg that it passes from the mouth inwards, and leaves one that it passes outwards. */
+    private static List<Side> awayRuns(Piece piece, List<Run> ring, int leg) {
+        List<Run> turned = new ArrayList<>(ring);
+        Collections.rotate(turned, -leg);
+        boolean back = turned.remove(0).forward();
+        if (back) {
+            Collections.reverse(turned);
         }
-        return piece.place(runs);
-    }
-
-    private static CurvePath backFrom(Piece piece, List<Run> ring, int leg) {
-        List<Run> runs = new ArrayList<>();
-        int n = ring.size();
-        for (int i = (leg + n - 1) % n; ring.get(i).border() instanceof Border.OfEdge; i = (i + n - 1) % n) {
-            runs.add(0, ring.get(i));
+        List<Side> sides = new ArrayList<>();
+        for (Run run : turned) {
+            if (run.border() instanceof Border.OfLeg) {
+                break;
+            }
+            CurvePath line = piece.place(run);
+            sides.add(new Side(run.border(), back ? line.reversed() : line));
         }
-        return piece.place(runs).reversed();
+        return sides;
     }
 }

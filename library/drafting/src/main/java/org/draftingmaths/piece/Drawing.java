@@ -219,6 +219,24 @@ public record Drawing(
      * @return the drawing
      */
     public Drawing insideDart(String dart, double x1, double y1, double x2, double y2, double share, double intake) {
+        return insideDart(dart, x1, y1, x2, y2, share, intake, LegShape.STRAIGHT);
+    }
+
+    /**
+     * A double-pointed dart with shaped legs inside the piece.
+     *
+     * @param dart its name
+     * @param x1 one point
+     * @param y1 one point
+     * @param x2 the other point
+     * @param y2 the other point
+     * @param share where it is widest, as a share of the way from the first point to the second
+     * @param intake its width there, in mm
+     * @param shape the shape of each of its four legs, from the widest place to a point
+     * @return the drawing
+     */
+    public Drawing insideDart(
+            String dart, double x1, double y1, double x2, double y2, double share, double intake, LegShape shape) {
         if (!(share > 0 && share < 1 && intake > 0 && Double.isFinite(intake))) {
             throw new IllegalArgumentException(
                     "Dart '" + dart + "' is widest between its points, and wider than 0 mm: share " + share
@@ -229,7 +247,7 @@ public record Drawing(
         Vector2D widest = one.lerp(other, share);
         Vector2D way = one.directionTo(other);
         Vector2D aside = Vector2D.of(-way.getY(), way.getX()).multiply(intake / 2);
-        InsideDart drawn = new InsideDart(dart, one, other, widest.add(aside), widest.subtract(aside));
+        InsideDart drawn = new InsideDart(dart, one, other, widest.add(aside), widest.subtract(aside), shape);
         return new Drawing(name, start, items, levels, append(darts, drawn), notches, grain);
     }
 

@@ -1,6 +1,12 @@
 package org.draftingmaths.piece;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Nearest;
 
 /** Widths along level lines with every dart closed. */
 public final class Girths {
@@ -8,8 +14,10 @@ public final class Girths {
     private Girths() {}
 
     /**
-     * The closed width of a piece along a level line: the stretches of the line on the cloth, less the widths of the
-     * double-pointed darts it crosses. Wedges of open darts are no cloth and are not counted.
+     * The closed width of a piece along a level line: the line on the cloth, less what darts take in of it between their stitch
+     * lines. With {@code w} the straight width of a dart there and {@code o} the offset of its shaped legs, square to the line, a
+     * dart takes in {@code w + 2 o}. What lies between a dart's apex and its sewn tip stays in, and so does the width of whatever
+     * is not stitched: ease, gathers, flare, slashes.
      *
      * @param piece the piece
      * @param level the name of the level line
@@ -17,18 +25,64 @@ public final class Girths {
      */
     public static double closed(Piece piece, String level) {
         piece.level(level);
-        return piece.panels().stream()
-                .flatMapToDouble(panel -> panel.lines().stream()
-                        .filter(stretch -> stretch.line().equals(level))
-                        .mapToDouble(stretch -> closed(piece, panel, piece.place(stretch))))
+        List<CurvePath> onCloth = piece.panels().stream()
+                .flatMap(panel -> panel.lines().stream())
+                .filter(stretch -> stretch.line().equals(level))
+                .map(piece::place)
+                .toList();
+        double whole = onCloth.stream().mapToDouble(CurvePath::length).sum();
+        double inside = piece.panels().stream()
+                .flatMap(panel -> panel.darts().stream())
+                .mapToDouble(dart -> takenIn(piece.place(dart), onCloth))
+                .sum();
+        double open = piece.openings().stream()
+                .mapToDouble(opening -> left(piece, opening, onCloth))
+                .sum();
+        return whole - inside + open;
+    }
+
+    private static double takenIn(CurvePath region, List<CurvePath> lines) {
+        return lines.stream()
+                .flatMap(line -> Within.strictly(region, line).stream())
+                .mapToDouble(Within::length)
                 .sum();
     }
 
-    private static double closed(Piece piece, Panel panel, CurvePath line) {
-        double taken = panel.darts().stream()
-                .flatMap(dart -> Within.strictly(piece.place(dart), line).stream())
+    /** What an opening leaves in of the line: that across it which is not stitched, less what is stitched beside it. */
+    private static double left(Piece piece, Opening opening, List<CurvePath> onCloth) {
+        List<CurvePath> across = across(piece, opening, onCloth);
+        double open = across.stream().mapToDouble(CurvePath::length).sum();
+        if (!(opening.mouth().use() instanceof Use.Dart)) {
+            return open;
+        }
+        CurvePath region = StitchLines.takenIn(piece, opening.name());
+        double stitched = across.stream()
+                .flatMap(line -> Within.of(region, line).stream())
                 .mapToDouble(Within::length)
                 .sum();
-        return line.length() - taken;
+        return open - stitched - takenIn(region, onCloth);
+    }
+
+    /** The straights over an opening from where the line ends on its one leg to where it goes on from the other. */
+    private static List<CurvePath> across(Piece piece, Opening opening, List<CurvePath> onCloth) {
+        List<Vector2D> before = ends(Measured.leg(piece, opening.name(), Leg.BEFORE), onCloth);
+        List<Vector2D> after = ends(Measured.leg(piece, opening.name(), Leg.AFTER), onCloth);
+        if (before.size() != after.size()) {
+            return List.of();
+        }
+        return IntStream.range(0, before.size())
+                .filter(i -> before.get(i).distance(after.get(i)) > Panels.TOUCH)
+                .mapToObj(i -> CurvePath.polyline(before.get(i), after.get(i)))
+                .toList();
+    }
+
+    /** Where lines end on a leg, from its mouth inwards. */
+    private static List<Vector2D> ends(CurvePath leg, List<CurvePath> lines) {
+        return lines.stream()
+                .flatMap(line -> Stream.of(line.start(), line.end()))
+                .filter(point -> Nearest.of(leg, point).distance() <= Panels.TOUCH)
+                .sorted(Comparator.comparingDouble(
+                        point -> Nearest.of(leg, point).at()))
+                .toList();
     }
 }

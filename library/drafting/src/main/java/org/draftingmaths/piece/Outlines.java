@@ -92,7 +92,12 @@ final class Outlines {
     }
 
     static String words(Vector2D point) {
-        return String.format(Locale.ROOT, "(%.1f, %.1f)", point.getX(), point.getY());
+        return String.format(Locale.ROOT, "(%.1f, %.1f)", unsignedZero(point.getX()), unsignedZero(point.getY()));
+    }
+
+    /** Nothing is printed as nothing, and never as minus nothing. */
+    private static double unsignedZero(double value) {
+        return Math.abs(value) < 0.05 ? 0.0 : value;
     }
 
     /** Arcs along a line at which it crosses a cut, or begins and ends to run along it, in order. */

@@ -253,6 +253,9 @@ public final class Panels {
         } else if (step instanceof Step.Redrawn redrawn) {
             return Redraw.undo(piece, redrawn);
         }
+        if (step instanceof Step.LegEndsMoved moved) {
+            return LegEnds.undo(piece, moved);
+        }
         if (step instanceof Step.Unfolded unfolded) {
             return Unfold.undo(piece, unfolded);
         }

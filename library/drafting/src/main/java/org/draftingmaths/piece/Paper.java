@@ -160,13 +160,16 @@ public final class Paper {
         if (((Use.Left) mouth.use()).kind() == Use.Kind.SLASH) {
             return CurvePath.polyline(from, to);
         }
+        Vector2D chord = from.directionTo(to);
         return smooth(
                 from,
                 DartEnd.away(piece, opening.name(), entering.leg())
-                        .startTangent()
-                        .negate(),
+                        .map(seam -> seam.startTangent().negate())
+                        .orElse(chord),
                 to,
-                DartEnd.away(piece, opening.name(), entering.leg().other()).startTangent());
+                DartEnd.away(piece, opening.name(), entering.leg().other())
+                        .map(CurvePath::startTangent)
+                        .orElse(chord));
     }
 
     /** The cubic from one point and direction to another whose handles are a third of the chord. */

@@ -252,7 +252,8 @@ public record Piece(
      * @param opening the name of the opening
      * @param use what becomes of its surplus
      * @return the piece
-     * @throws org.draftingmaths.ledger.DraftingException when a set-back would leave nothing of a dart to be sewn
+     * @throws org.draftingmaths.ledger.DraftingException when a set-back would leave nothing of a dart to be sewn, or its shaped legs would
+     *     cross or leave the cloth
      */
     public Piece using(String opening, Use use) {
         Opening changed = opening(opening).used(use);
@@ -263,6 +264,7 @@ public record Piece(
                 panels);
         if (use instanceof Use.Dart) {
             DartEnd.sewnTip(used, opening);
+            StitchLines.requireSense(used, opening);
         }
         return used;
     }

@@ -110,6 +110,11 @@ public final class Redraw {
                 piece.insideDarts(),
                 notches,
                 piece.grain());
+        return withLevels(piece, bare);
+    }
+
+    /** A redrawn piece whose level lines still lie as they did: they go on to the new border. */
+    static Piece withLevels(Piece piece, Piece bare) {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < bare.panels().size(); i++) {
             CurvePath was = piece.place(piece.panels().get(i).ring());

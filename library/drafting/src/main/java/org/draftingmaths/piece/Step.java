@@ -180,6 +180,33 @@ public sealed interface Step extends Entry {
     }
 
     /**
+     * The ends of a dart's legs moved along their lines, and the seam beside the dart redrawn to them.
+     *
+     * @param dart the name of the dart
+     * @param beforeSeam the stretch up to the dart as it was, in the edge's base as it is now
+     * @param afterSeam the stretch from the dart on as it was, in the edge's base as it is now
+     * @param beforeLeg the base of the before leg as it was
+     * @param afterLeg the base of the after leg as it was
+     * @param edgeAfter the edge after, by which an undo knows that nothing was changed since
+     * @param openingAfter the dart after
+     */
+    record LegEndsMoved(
+            String dart,
+            CurvePath beforeSeam,
+            CurvePath afterSeam,
+            CurvePath beforeLeg,
+            CurvePath afterLeg,
+            Edge edgeAfter,
+            Opening openingAfter)
+            implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return "Move the leg ends of '" + dart + "' along their lines and redraw '" + edgeAfter.name()
+                    + "' to them.";
+        }
+    }
+
+    /**
      * A half piece opened out at its fold.
      *
      * @param fold the edge that was the fold

@@ -1,5 +1,7 @@
 package org.draftingmaths.piece;
 
+import java.util.Optional;
+
 /** What becomes of the surplus that an opening gives. */
 public sealed interface Use {
 
@@ -10,14 +12,64 @@ public sealed interface Use {
      * Stitched as a dart from the mouth to a point short of the tip.
      *
      * @param setBack how far in mm the sewn tip lies from the apex, on the bisector
-     * @param press the leg whose panel the underlay is pressed to
+     * @param press the leg whose panel the underlay is pressed to; none when it is pressed open, each half to its own side
+     * @param shape the shape of the stitch lines
      */
-    record Dart(double setBack, Leg press) implements Use {
+    record Dart(double setBack, Optional<Leg> press, LegShape shape) implements Use {
         /** Checks the set-back. */
         public Dart {
             if (!(setBack >= 0 && Double.isFinite(setBack))) {
                 throw new IllegalArgumentException("Set-back must be 0 mm or more: " + setBack + " mm.");
             }
+        }
+
+        /**
+         * Stitched along straight legs and pressed to one side.
+         *
+         * @param setBack how far in mm the sewn tip lies from the apex, on the bisector
+         * @param press the leg whose panel the underlay is pressed to
+         */
+        public Dart(double setBack, Leg press) {
+            this(setBack, Optional.of(press), LegShape.STRAIGHT);
+        }
+
+        /**
+         * The same dart with its sewn tip elsewhere.
+         *
+         * @param other how far in mm the sewn tip lies from the apex, on the bisector
+         * @return the use
+         */
+        public Dart withSetBack(double other) {
+            return new Dart(other, press, shape);
+        }
+
+        /**
+         * The same dart pressed to one side.
+         *
+         * @param leg the leg whose panel the underlay is pressed to
+         * @return the use
+         */
+        public Dart pressed(Leg leg) {
+            return new Dart(setBack, Optional.of(leg), shape);
+        }
+
+        /**
+         * The same dart pressed open: slit along its fold, or its fold laid over the seam.
+         *
+         * @return the use
+         */
+        public Dart pressedOpen() {
+            return new Dart(setBack, Optional.empty(), shape);
+        }
+
+        /**
+         * The same dart with shaped legs.
+         *
+         * @param other the shape of the stitch lines
+         * @return the use
+         */
+        public Dart shaped(LegShape other) {
+            return new Dart(setBack, press, other);
         }
 
         @Override

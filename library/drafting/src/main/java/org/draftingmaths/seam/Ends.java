@@ -10,7 +10,7 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Straight;
 
 /** Small redrawings at the end of a line, the rest left as it is. */
-final class Ends {
+public final class Ends {
 
     /** A quarter turn and a hair, so that half of a half circle is not parted again. */
     private static final double QUARTER = Math.PI / 2 * (1 + 1e-9);
@@ -31,8 +31,15 @@ final class Ends {
                         last.start(), last.startHandle(), last.end().subtract(arriving.multiply(length)), last.end()));
     }
 
-    /** The line with its end carried to another point, its last handle with it. */
-    static CurvePath carried(CurvePath path, Vector2D end) {
+    /**
+     * The line with its end carried to another point, its last handle with it: a straight swings about its other end, a cubic keeps the
+     * direction in which it arrives, an arc becomes another arc.
+     *
+     * @param path the line
+     * @param end where it is to end
+     * @return the line; all but its last curve is as it was
+     */
+    public static CurvePath carried(CurvePath path, Vector2D end) {
         Curve last = path.curves().get(path.curves().size() - 1);
         Vector2D shift = last.end().vectorTo(end);
         if (shift.norm() == 0) {

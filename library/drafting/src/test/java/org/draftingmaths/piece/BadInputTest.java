@@ -150,13 +150,18 @@ class BadInputTest {
                 .piece();
         refused(
                 () -> Darts.rotate(uneven, "dart", Spot.on("side", 100), "new dart"),
-                "Rotate 'dart' to 'side' at 100.0 mm: its legs are unequal and cannot be laid on one another; make them equal"
-                        + " first (asked 4 7/8 in (12.4 cm), possible 4 3/4 in (12.2 cm) to 4 3/4 in (12.2 cm)).");
+                "Rotate 'dart' to 'side' at 100.0 mm: its legs are 121.66 mm and 123.69 mm long and cannot be laid on one"
+                        + " another; make them equal first, with Legs.equalise.");
         assertThat(Checks.piece(uneven, 0.5))
                 .extracting(finding -> finding.sentence(Steps.DEFAULT))
                 .containsExactly(
                         "'dart' of 'uneven': the legs of the dart are unequal; measured 4 7/8 in (12.4 cm), expected"
-                                + " 4 3/4 in (12.2 cm), off by 2.04 mm, tolerance 0.50 mm.");
+                                + " 4 3/4 in (12.2 cm), off by 2.04 mm, tolerance 0.50 mm. Make them equal (Legs.equalise).",
+                        "'dart' of 'uneven': the dart is wider than one dart should be; measured 23.5°, expected 22.0°,"
+                                + " off by 1.50°, tolerance 0.00°. Divide it (Darts.divide).",
+                        "'dart' of 'uneven': the point lies off the line square over the middle of the mouth; measured"
+                                + " 1/4 in (0.5 cm), expected 0 in (0.0 cm), off by 5.00 mm, tolerance 0.50 mm. Make the"
+                                + " legs equal (Legs.equalise).");
     }
 
     /** A bow-tie is a finding; nothing can be cut from it. */

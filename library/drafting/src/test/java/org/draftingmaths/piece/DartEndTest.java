@@ -30,7 +30,7 @@ class DartEndTest {
     void layersCoincideWhenFolded(long seed) {
         Piece piece = RandomPieces.piece(seed);
         for (Opening dart : piece.openings()) {
-            Leg press = ((Use.Dart) dart.mouth().use()).press();
+            Leg press = ((Use.Dart) dart.mouth().use()).press().orElseThrow();
             CurvePath shape = DartEnd.shape(piece, dart.name());
             assertThat(shape.start().distance(dart.before().start())).isLessThan(1e-9);
             assertThat(shape.end().distance(dart.after().start())).isLessThan(1e-9);

@@ -8,6 +8,7 @@ import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Finding;
 
 /**
  * Seeded pieces: corners on rays from a middle at uneven distances (so that many are concave), edges straight, round or
@@ -36,7 +37,9 @@ final class RandomPieces {
     private Optional<Piece> attempt(String name) {
         try {
             Piece piece = draw(name).piece();
-            return Checks.piece(piece, 1e-6).isEmpty() ? Optional.of(piece) : Optional.empty();
+            boolean simple = Checks.piece(piece, 1e-6).stream()
+                    .noneMatch(finding -> finding.kind() == Finding.Kind.OUTLINE_CROSSES);
+            return simple ? Optional.of(piece) : Optional.empty();
         } catch (DraftingException refused) {
             return Optional.empty();
         }

@@ -18,6 +18,7 @@ import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
+import org.draftingmaths.piece.StitchLines;
 import org.draftingmaths.piece.Stretch;
 import org.draftingmaths.piece.Use;
 
@@ -126,7 +127,8 @@ final class PieceDrawing {
                 path("wedge", PathData.closed(outline));
                 path("leg", PathData.closed(outline));
                 Vector2D one = outline.curves().get(0).start();
-                Vector2D other = outline.curves().get(2).start();
+                Vector2D other =
+                        laid.motion().apply(piece.insideDart(laid.dart()).otherTip());
                 path("bisector", PathData.open(CurvePath.polyline(one, other)));
                 Vector2D way = upright(one.directionTo(other));
                 Vector2D aside = Vector2D.of(-way.getY(), way.getX());
@@ -141,7 +143,10 @@ final class PieceDrawing {
         Vector2D after = Measured.leg(piece, dart, Leg.AFTER).start();
         Vector2D tip = DartEnd.sewnTip(piece, dart);
         Vector2D apex = Measured.tip(piece, dart);
-        path("leg", "M" + PathData.point(before) + "L" + PathData.point(tip) + "L" + PathData.point(after));
+        path(
+                "leg",
+                PathData.open(StitchLines.of(piece, dart, Leg.BEFORE)
+                        .then(StitchLines.of(piece, dart, Leg.AFTER).reversed())));
         path("bisector", PathData.open(CurvePath.polyline(DartEnd.foldEnd(piece, dart), tip)));
         dot(tip, pen.mm(0.9));
         if (apex.distance(tip) > 0.1) {
