@@ -12,12 +12,15 @@ import org.draftingmaths.piece.Piece;
  * @param piece the piece
  * @param ghost the same piece at an earlier step, drawn faintly beneath it
  * @param construction construction lines drawn over it, with their names
+ * @param label lines of words inside it, the first of them in larger letters
  */
-public record Figure(String caption, Piece piece, Optional<Piece> ghost, List<Construction> construction) {
+public record Figure(
+        String caption, Piece piece, Optional<Piece> ghost, List<Construction> construction, List<String> label) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public Figure {
         construction = List.copyOf(construction);
+        label = List.copyOf(label);
     }
 
     /**
@@ -28,7 +31,7 @@ public record Figure(String caption, Piece piece, Optional<Piece> ghost, List<Co
      * @return the figure
      */
     public static Figure of(String caption, Piece piece) {
-        return new Figure(caption, piece, Optional.empty(), List.of());
+        return new Figure(caption, piece, Optional.empty(), List.of(), List.of());
     }
 
     /**
@@ -40,7 +43,7 @@ public record Figure(String caption, Piece piece, Optional<Piece> ghost, List<Co
      * @return the figure
      */
     public static Figure over(String caption, Piece piece, Piece ghost) {
-        return new Figure(caption, piece, Optional.of(ghost), List.of());
+        return new Figure(caption, piece, Optional.of(ghost), List.of(), List.of());
     }
 
     /**
@@ -54,6 +57,17 @@ public record Figure(String caption, Piece piece, Optional<Piece> ghost, List<Co
                 caption,
                 piece,
                 ghost,
-                lines.stream().filter(line -> line.piece().equals(piece.name())).toList());
+                lines.stream().filter(line -> line.piece().equals(piece.name())).toList(),
+                label);
+    }
+
+    /**
+     * The figure with words inside the piece, such as its name, its number, the size and how often it is cut.
+     *
+     * @param lines the lines, the first of them in larger letters
+     * @return the figure
+     */
+    public Figure labelled(String... lines) {
+        return new Figure(caption, piece, ghost, construction, List.of(lines));
     }
 }

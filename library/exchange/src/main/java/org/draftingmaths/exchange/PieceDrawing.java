@@ -1,14 +1,23 @@
 package org.draftingmaths.exchange;
 
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.Construction;
+import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Inside;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Grain;
 import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.LevelLine;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Notches;
@@ -21,242 +30,328 @@ import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Stretch;
 import org.draftingmaths.piece.Use;
 
-/** One piece: cloth, wedges, edges, darts, level lines, grain, notches and names. */
+/**
+ * One piece as marks: cloth, wedges, edges, darts, level lines, grain, notches. When every line is known the names are given places that no
+ * line crosses.
+ */
 final class PieceDrawing {
 
-    private static final double LABEL_INSIDE = 1.6;
+    private static final double BESIDE = 1.6;
     private static final double NOTCH = 4;
     private static final double ARROW = 5;
+    private static final double POINT = 0.9;
+    private static final double CROSS = 2;
 
+    /** Two lines of words stand this far apart, as a share of the size of the letters. */
+    static final double LINES = 1.35;
+
+    /** Where along its line a name may stand, best first. */
+    private static final double[] ALONG = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88};
+
+    /** The name of a level line stands to one side, where there is more room. */
+    private static final double[] ASIDE = {0.7, 0.6, 0.8, 0.5, 0.4, 0.3, 0.2, 0.88, 0.12};
+
+    /** So many places across and down are tried for the label. */
+    private static final int TRIED = 40;
+
+    private final Figure figure;
     private final Piece piece;
+    private final CurvePath outline;
     private final Pen pen;
-    private final StringBuilder svg = new StringBuilder();
+    private final List<Mark> marks = new ArrayList<>();
+    private final Labels labels = new Labels();
 
-    private PieceDrawing(Piece piece, Pen pen) {
-        this.piece = piece;
+    private PieceDrawing(Figure figure, Pen pen) {
+        this.figure = figure;
+        this.piece = figure.piece();
+        this.outline = Paper.outline(piece);
         this.pen = pen;
     }
 
-    static String of(Figure figure, Pen pen) {
-        PieceDrawing drawing = new PieceDrawing(figure.piece(), pen);
-        drawing.cloth();
-        figure.ghost().ifPresent(ghost -> drawing.path("ghost", PathData.closed(Paper.outline(ghost))));
-        drawing.levels();
-        drawing.openings();
-        drawing.insideDarts();
-        drawing.edges();
-        drawing.notches();
-        figure.piece().grain().ifPresent(drawing::grain);
-        figure.construction().forEach(drawing::construction);
-        return drawing.svg.toString();
+    static List<Mark> of(Figure figure, Pen pen) {
+        PieceDrawing drawing = new PieceDrawing(figure, pen);
+        drawing.lines();
+        drawing.words();
+        return drawing.marks;
+    }
+
+    private void lines() {
+        cloth();
+        figure.ghost().ifPresent(ghost -> draw(Mark.Stroke.closed(LineKind.EARLIER, Paper.outline(ghost))));
+        levels();
+        piece.openings().forEach(this::opening);
+        insideDarts().forEach(this::insideDart);
+        edges();
+        piece.notches().forEach(this::notch);
+        piece.grain().ifPresent(this::grain);
+        figure.construction().forEach(line -> draw(Mark.Stroke.open(LineKind.CONSTRUCTION, line.line())));
+    }
+
+    private void words() {
+        piece.grain().ifPresent(this::grainWords);
+        piece.edges().forEach(this::edgeName);
+        piece.openings().stream()
+                .filter(opening -> opening.mouth().use() instanceof Use.Dart)
+                .forEach(opening -> dartName(opening.name()));
+        insideDarts().forEach(this::insideDartName);
+        piece.levels().forEach(this::levelName);
+        figure.construction().forEach(this::constructionName);
+        if (!figure.label().isEmpty()) {
+            label();
+        }
+    }
+
+    private void draw(Mark.Stroke stroke) {
+        marks.add(stroke);
+        labels.avoid(stroke);
     }
 
     private void cloth() {
-        path("wedge", PathData.closed(Paper.outline(piece)));
+        marks.add(new Mark.Area(Tint.WEDGE, outline));
         for (Panel panel : piece.panels()) {
-            path("cloth", PathData.closed(piece.place(panel.ring())));
+            marks.add(new Mark.Area(Tint.CLOTH, piece.place(panel.ring())));
         }
     }
 
     private void edges() {
         for (PaperSide side : Paper.sides(piece)) {
             boolean fold = piece.edge(side.edge()).role() == Role.FOLD;
-            path(side.opening().isPresent() ? "end" : fold ? "fold" : "edge", PathData.open(side.path()));
+            LineKind kind = side.opening().isPresent() ? LineKind.END : fold ? LineKind.FOLD : LineKind.NET;
+            draw(Mark.Stroke.open(kind, side.path()));
         }
-        for (Edge edge : piece.edges()) {
-            name(edge);
+    }
+
+    private void levels() {
+        for (Panel panel : piece.panels()) {
+            for (Stretch stretch : panel.lines()) {
+                draw(Mark.Stroke.open(LineKind.LEVEL, piece.place(stretch)));
+            }
         }
+    }
+
+    private void opening(Opening opening) {
+        if (opening.mouth().use() instanceof Use.Dart) {
+            dart(opening.name());
+        } else {
+            for (Leg leg : Leg.values()) {
+                draw(Mark.Stroke.open(LineKind.LEG, Measured.leg(piece, opening.name(), leg)));
+            }
+        }
+    }
+
+    private void dart(String dart) {
+        Vector2D tip = DartEnd.sewnTip(piece, dart);
+        Vector2D apex = Measured.tip(piece, dart);
+        draw(Mark.Stroke.line(LineKind.LEG, legEnd(dart, Leg.BEFORE), tip, legEnd(dart, Leg.AFTER)));
+        draw(Mark.Stroke.line(LineKind.BISECTOR, DartEnd.foldEnd(piece, dart), tip));
+        marks.add(new Mark.Area(Tint.POINT, CurvePath.of(Arc.circle(tip, pen.mm(POINT)))));
+        if (apex.distance(tip) > 0.1) {
+            draw(Mark.Stroke.cross(LineKind.LEG, apex, pen.mm(CROSS)));
+        }
+    }
+
+    private Vector2D legEnd(String dart, Leg leg) {
+        return Measured.leg(piece, dart, leg).start();
+    }
+
+    private Stream<Laid> insideDarts() {
+        return piece.panels().stream().flatMap(panel -> panel.darts().stream());
+    }
+
+    private void insideDart(Laid laid) {
+        CurvePath dart = piece.place(laid);
+        marks.add(new Mark.Area(Tint.WEDGE, dart));
+        draw(Mark.Stroke.closed(LineKind.LEG, dart));
+        draw(Mark.Stroke.line(LineKind.BISECTOR, firstPoint(dart), secondPoint(dart)));
+    }
+
+    private static Vector2D firstPoint(CurvePath insideDart) {
+        return insideDart.curves().get(0).start();
+    }
+
+    private static Vector2D secondPoint(CurvePath insideDart) {
+        return insideDart.curves().get(2).start();
+    }
+
+    /** Notches are drawn square to the stitch line, inwards. */
+    private void notch(Notch notch) {
+        Notches.Drawn drawn = Notches.where(piece, notch);
+        draw(Mark.Stroke.line(
+                LineKind.NOTCH, drawn.point(), drawn.point().add(drawn.inwards().multiply(pen.mm(NOTCH)))));
+    }
+
+    private void grain(Grain grain) {
+        Vector2D way = grain.direction();
+        draw(Mark.Stroke.open(
+                LineKind.GRAIN,
+                CurvePath.polyline(grain.from(), grain.to()),
+                head(grain.to(), way.negate()),
+                head(grain.from(), way)));
+    }
+
+    private CurvePath head(Vector2D tip, Vector2D back) {
+        Vector2D root = tip.add(back.multiply(pen.mm(ARROW)));
+        Vector2D side = left(back).multiply(pen.mm(ARROW) * 0.35);
+        return CurvePath.polyline(root.add(side), tip, root.subtract(side));
+    }
+
+    private void grainWords(Grain grain) {
+        CurvePath shaft = CurvePath.polyline(grain.from(), grain.to());
+        beside(List.of(shaft), ALONG, TextKind.PLAIN, "grain of '" + piece.name() + "'");
     }
 
     /** The name of an edge inside it, along its longest side. */
-    private void name(Edge edge) {
-        Optional<PaperSide> longest = Paper.sides(piece).stream()
+    private void edgeName(Edge edge) {
+        Paper.sides(piece).stream()
                 .filter(side ->
                         side.edge().equals(edge.name()) && side.opening().isEmpty())
-                .max((a, b) -> Double.compare(a.path().length(), b.path().length()));
-        longest.ifPresent(side -> nameInside(side.path(), edge.name() + (edge.role() == Role.FOLD ? " (fold)" : "")));
+                .map(PaperSide::path)
+                .max((a, b) -> Double.compare(a.length(), b.length()))
+                .ifPresent(side -> nameInside(side, edge.name() + (edge.role() == Role.FOLD ? " (fold)" : "")));
     }
 
-    /** Letters stand on their left: where the outline is read backwards, they need their height more of distance. */
-    private void nameInside(CurvePath path, String words) {
-        double middle = path.length() / 2;
-        Vector2D way = path.tangentAt(middle);
-        Vector2D inside = Vector2D.of(-way.getY(), way.getX());
-        boolean backwards = !upright(way).equals(way);
-        double bulge = bulge(path, middle, inside, Pen.textWidth(words, pen.label()) / 2);
-        double distance = pen.mm(LABEL_INSIDE) + bulge + (backwards ? 0.75 * pen.label() : 0);
-        text("middle", path.pointAt(middle).add(inside.multiply(distance)), upright(way), words);
+    private void nameInside(CurvePath side, String words) {
+        place(sizes(TextKind.PLAIN)
+                .flatMap(size -> DoubleStream.of(ALONG)
+                        .mapToObj(share -> besideOn(side, share * side.length(), true, TextKind.PLAIN, size, words))));
     }
 
-    /** How far the line comes inwards under the letters. */
-    private static double bulge(CurvePath path, double middle, Vector2D inside, double half) {
+    private void dartName(String dart) {
+        CurvePath before = CurvePath.polyline(DartEnd.sewnTip(piece, dart), legEnd(dart, Leg.BEFORE));
+        CurvePath after = CurvePath.polyline(DartEnd.sewnTip(piece, dart), legEnd(dart, Leg.AFTER));
+        beside(List.of(before, after), ALONG, TextKind.DART, dart);
+    }
+
+    private void insideDartName(Laid laid) {
+        CurvePath dart = piece.place(laid);
+        CurvePath middle = CurvePath.polyline(firstPoint(dart), secondPoint(dart));
+        Vector2D out = left(middle.startTangent())
+                .multiply(piece.insideDart(laid.dart()).intake() / 2);
+        beside(List.of(shifted(middle, out), shifted(middle, out.negate())), ALONG, TextKind.DART, laid.dart());
+    }
+
+    private static CurvePath shifted(CurvePath line, Vector2D by) {
+        return CurvePath.polyline(line.start().add(by), line.end().add(by));
+    }
+
+    private void levelName(LevelLine level) {
+        List<CurvePath> stretches = piece.panels().stream()
+                .flatMap(panel -> panel.lines().stream())
+                .filter(stretch -> stretch.line().equals(level.name()))
+                .map(piece::place)
+                .sorted((a, b) -> Double.compare(b.length(), a.length()))
+                .toList();
+        if (!stretches.isEmpty()) {
+            beside(stretches, ASIDE, TextKind.LEVEL, level.name());
+        }
+    }
+
+    private void constructionName(Construction line) {
+        beside(List.of(line.line()), ALONG, TextKind.CONSTRUCTION, line.name());
+    }
+
+    /** Words along one of several lines, on either side of it. */
+    private void beside(List<CurvePath> lines, double[] shares, TextKind kind, String words) {
+        place(sizes(kind)
+                .flatMap(size -> lines.stream()
+                        .flatMap(line -> DoubleStream.of(shares)
+                                .boxed()
+                                .flatMap(share -> Stream.of(true, false)
+                                        .map(left ->
+                                                besideOn(line, share * line.length(), left, kind, size, words))))));
+    }
+
+    private Stream<Double> sizes(TextKind kind) {
+        return Stream.of(pen.size(kind), pen.mm(TextKind.LEAST));
+    }
+
+    /** Words at a place of a line, to the left of its direction or to the right, clear of the line where it bends towards them. */
+    private Mark.Words besideOn(CurvePath line, double at, boolean left, TextKind kind, double size, String words) {
+        Vector2D way = line.tangentAt(at);
+        Vector2D aside = left ? left(way) : left(way).negate();
+        Vector2D upright = upright(way);
+        boolean above = left(upright).dot(aside) > 0;
+        double bulge = bulge(line, at, aside, Lettering.width(words, size) / 2);
+        double distance = pen.mm(BESIDE) + bulge + (above ? 0 : Lettering.ABOVE * size);
+        return new Mark.Words(
+                kind, size, Mark.Anchor.MIDDLE, line.pointAt(at).add(aside.multiply(distance)), upright, words);
+    }
+
+    /** How far the line comes towards the words under their ends. */
+    private static double bulge(CurvePath path, double middle, Vector2D aside, double half) {
         double from = Math.max(0, middle - half);
         double to = Math.min(path.length(), middle + half);
         Vector2D at = path.pointAt(middle);
         return Math.max(
                 0,
                 Math.max(
-                        at.vectorTo(path.pointAt(from)).dot(inside),
-                        at.vectorTo(path.pointAt(to)).dot(inside)));
+                        at.vectorTo(path.pointAt(from)).dot(aside),
+                        at.vectorTo(path.pointAt(to)).dot(aside)));
+    }
+
+    /** Places on the piece come before places off it. */
+    private void place(Stream<Mark.Words> candidates) {
+        Map<Boolean, List<Mark.Words>> on =
+                candidates.collect(Collectors.partitioningBy(words -> Inside.contains(outline, middle(words))));
+        marks.add(labels.place(
+                Stream.concat(on.get(true).stream(), on.get(false).stream()).toList()));
+    }
+
+    private static Vector2D middle(Mark.Words words) {
+        return words.box().get(0).lerp(words.box().get(2), 0.5);
+    }
+
+    /** The label stands upright as near to the middle of the piece as there is room; in a narrow piece along its grain. */
+    private void label() {
+        Bounds2D box = outline.bounds();
+        List<List<Mark.Words>> places = new ArrayList<>();
+        for (double size : sizes(TextKind.PLAIN).toList()) {
+            for (Vector2D way : List.of(Vector2D.Unit.PLUS_X, Vector2D.Unit.PLUS_Y)) {
+                middles(box).forEach(middle -> places.add(block(middle, way, size)));
+            }
+        }
+        marks.addAll(labels.placeTogether(places));
+    }
+
+    private List<Vector2D> middles(Bounds2D box) {
+        Vector2D centre = box.getCentroid();
+        Vector2D size = box.getDiagonal();
+        List<Vector2D> middles = new ArrayList<>();
+        for (int i = 1; i < TRIED; i++) {
+            for (int j = 1; j < TRIED; j++) {
+                middles.add(box.getMin().add(Vector2D.of(size.getX() * i / TRIED, size.getY() * j / TRIED)));
+            }
+        }
+        return middles.stream()
+                .filter(middle -> Inside.contains(outline, middle))
+                .sorted((a, b) -> Double.compare(a.distance(centre), b.distance(centre)))
+                .toList();
+    }
+
+    /** Lines of words about a middle. */
+    private List<Mark.Words> block(Vector2D middle, Vector2D way, double size) {
+        List<String> lines = figure.label();
+        Vector2D down = left(way).negate();
+        double first = size * TextKind.CAPTION.size() / TextKind.PLAIN.size();
+        double step = LINES * size;
+        Vector2D at = middle.add(down.multiply(-step * (lines.size() - 1) / 2));
+        List<Mark.Words> block = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            TextKind kind = i == 0 ? TextKind.CAPTION : TextKind.PLAIN;
+            Vector2D place = at.add(down.multiply(i * step));
+            block.add(new Mark.Words(kind, i == 0 ? first : size, Mark.Anchor.MIDDLE, place, way, lines.get(i)));
+        }
+        return block;
+    }
+
+    private static Vector2D left(Vector2D way) {
+        return Vector2D.of(-way.getY(), way.getX());
     }
 
     /** The direction in which letters are read: to the right, and upwards on an upright line. */
     private static Vector2D upright(Vector2D way) {
-        boolean left = way.getX() < -1e-9;
+        boolean leftwards = way.getX() < -1e-9;
         boolean down = Math.abs(way.getX()) <= 1e-9 && way.getY() < 0;
-        return left || down ? way.negate() : way;
-    }
-
-    private void openings() {
-        for (Opening opening : piece.openings()) {
-            if (opening.mouth().use() instanceof Use.Dart) {
-                dart(opening.name());
-            } else {
-                for (Leg leg : Leg.values()) {
-                    path("leg", PathData.open(Measured.leg(piece, opening.name(), leg)));
-                }
-            }
-        }
-    }
-
-    private void insideDarts() {
-        for (Panel panel : piece.panels()) {
-            for (Laid laid : panel.darts()) {
-                CurvePath outline = piece.place(laid);
-                path("wedge", PathData.closed(outline));
-                path("leg", PathData.closed(outline));
-                Vector2D one = outline.curves().get(0).start();
-                Vector2D other = outline.curves().get(2).start();
-                path("bisector", PathData.open(CurvePath.polyline(one, other)));
-                Vector2D way = upright(one.directionTo(other));
-                Vector2D aside = Vector2D.of(-way.getY(), way.getX());
-                double off = piece.insideDart(laid.dart()).intake() / 2 + pen.mm(2);
-                text("middle dartname", one.lerp(other, 0.5).add(aside.multiply(off)), way, laid.dart());
-            }
-        }
-    }
-
-    private void dart(String dart) {
-        Vector2D before = Measured.leg(piece, dart, Leg.BEFORE).start();
-        Vector2D after = Measured.leg(piece, dart, Leg.AFTER).start();
-        Vector2D tip = DartEnd.sewnTip(piece, dart);
-        Vector2D apex = Measured.tip(piece, dart);
-        path("leg", "M" + PathData.point(before) + "L" + PathData.point(tip) + "L" + PathData.point(after));
-        path("bisector", PathData.open(CurvePath.polyline(DartEnd.foldEnd(piece, dart), tip)));
-        dot(tip, pen.mm(0.9));
-        if (apex.distance(tip) > 0.1) {
-            cross(apex);
-        }
-        Vector2D way = tip.directionTo(before.lerp(after, 0.5));
-        Vector2D upright = upright(way);
-        Vector2D aside = Vector2D.of(-upright.getY(), upright.getX());
-        Vector2D at = tip.lerp(before.lerp(after, 0.5), 0.5)
-                .add(aside.multiply(Measured.intake(piece, dart) / 4 + pen.mm(2.5)));
-        text("middle dartname", at, upright, dart);
-    }
-
-    private void levels() {
-        for (Panel panel : piece.panels()) {
-            for (Stretch stretch : panel.lines()) {
-                path("level", PathData.open(piece.place(stretch)));
-            }
-        }
-        piece.levels()
-                .forEach(line -> longest(line.name()).ifPresent(stretch -> {
-                    CurvePath placed = piece.place(stretch);
-                    double at = placed.length() * 0.7;
-                    Vector2D way = placed.tangentAt(at);
-                    Vector2D upright = upright(way);
-                    Vector2D above = Vector2D.of(-upright.getY(), upright.getX());
-                    text("middle levelname", placed.pointAt(at).add(above.multiply(pen.mm(1.2))), upright, line.name());
-                }));
-    }
-
-    private Optional<Stretch> longest(String line) {
-        return piece.panels().stream()
-                .flatMap(panel -> panel.lines().stream())
-                .filter(stretch -> stretch.line().equals(line))
-                .max((a, b) -> Double.compare(a.to() - a.from(), b.to() - b.from()));
-    }
-
-    /** Notches are drawn square to the stitch line, inwards. */
-    private void notches() {
-        for (Notch notch : piece.notches()) {
-            Notches.Drawn drawn = Notches.where(piece, notch);
-            path(
-                    "notch",
-                    PathData.open(CurvePath.polyline(
-                            drawn.point(), drawn.point().add(drawn.inwards().multiply(pen.mm(NOTCH))))));
-        }
-    }
-
-    private void grain(Grain grain) {
-        Vector2D way = grain.direction();
-        Vector2D side = Vector2D.of(-way.getY(), way.getX()).multiply(pen.mm(ARROW) * 0.35);
-        String shaft = "M" + PathData.point(grain.from()) + "L" + PathData.point(grain.to());
-        String heads = head(grain.to(), way.negate(), side) + head(grain.from(), way, side);
-        path("grain", shaft + heads);
-        Vector2D upright = upright(way);
-        Vector2D aside = Vector2D.of(-upright.getY(), upright.getX());
-        Vector2D at = grain.from().lerp(grain.to(), 0.5).add(aside.multiply(pen.mm(1.5)));
-        text("middle", at, upright, "grain of '" + piece.name() + "'");
-    }
-
-    private String head(Vector2D tip, Vector2D back, Vector2D side) {
-        Vector2D root = tip.add(back.multiply(pen.mm(ARROW)));
-        return "M" + PathData.point(root.add(side)) + "L" + PathData.point(tip) + "L"
-                + PathData.point(root.subtract(side));
-    }
-
-    private void construction(Construction line) {
-        path("construction", PathData.open(line.line()));
-        double at = line.line().length() * 0.25;
-        Vector2D way = upright(line.line().tangentAt(at));
-        Vector2D above = Vector2D.of(-way.getY(), way.getX());
-        text("middle constructionname", line.line().pointAt(at).add(above.multiply(pen.mm(1.2))), way, line.name());
-    }
-
-    private void cross(Vector2D at) {
-        double x = at.getX();
-        double y = at.getY();
-        path(
-                "leg",
-                "M" + PathData.point(Vector2D.of(x - 2, y)) + "L" + PathData.point(Vector2D.of(x + 2, y)) + "M"
-                        + PathData.point(Vector2D.of(x, y - 2)) + "L" + PathData.point(Vector2D.of(x, y + 2)));
-    }
-
-    private void dot(Vector2D at, double radius) {
-        svg.append("<circle class=\"point\" cx=\"")
-                .append(PathData.number(at.getX()))
-                .append("\" cy=\"")
-                .append(PathData.number(-at.getY()))
-                .append("\" r=\"")
-                .append(PathData.number(radius))
-                .append("\"/>\n");
-    }
-
-    private void path(String kind, String data) {
-        svg.append("<path class=\"").append(kind).append("\" d=\"").append(data).append("\"/>\n");
-    }
-
-    private void text(String kind, Vector2D at, Vector2D way, String words) {
-        String x = PathData.number(at.getX());
-        String y = PathData.number(-at.getY());
-        double degrees = -Math.toDegrees(Math.atan2(way.getY(), way.getX()));
-        svg.append("<text class=\"")
-                .append(kind)
-                .append("\" x=\"")
-                .append(x)
-                .append("\" y=\"")
-                .append(y)
-                .append("\" transform=\"rotate(")
-                .append(PathData.number(degrees))
-                .append(' ')
-                .append(x)
-                .append(' ')
-                .append(y)
-                .append(")\">")
-                .append(Pen.escaped(words))
-                .append("</text>\n");
+        return leftwards || down ? way.negate() : way;
     }
 }

@@ -1,0 +1,28 @@
+package org.draftingmaths.exchange;
+
+import java.util.List;
+
+/** What every print says beside the pattern. */
+final class Care {
+
+    private static final String NET = "The outlines are net lines: no allowances are drawn. Add them before you cut.";
+
+    private static final String TOILE = "Sew a toile in cheap cloth before cutting good cloth.";
+
+    private static final String SAFETY =
+            "A pattern that checks is not yet a garment that fits or is safe: on children's clothes cords,"
+                    + " straps and neck loops can strangle, and nightwear can catch fire. Follow the rules of your country and the"
+                    + " advice of qualified people. Keep blades, pins and irons away from children.";
+
+    private Care() {}
+
+    /** What is said on a print of a scale; at a reduced scale nothing is cut by it, so nothing is said of allowances. */
+    static List<String> words(Scale scale) {
+        return scale == Scale.FULL ? List.of(NET, TOILE, SAFETY) : List.of(TOILE, SAFETY);
+    }
+
+    /** All that is said at the foot of a sheet. */
+    static List<String> foot(Scale scale) {
+        return List.of(scale.words() + " " + TestSquares.INSTRUCTION, String.join(" ", words(scale)));
+    }
+}
