@@ -63,18 +63,33 @@ record Sheet(double width, double height, Pen pen, List<Mark> marks, List<Place>
         Bounds2D bounds = bounds(drawn);
         Vector2D home = bounds.getMin().negate();
         Vector2D size = bounds.getDiagonal();
-        List<Mark> marks = new ArrayList<>();
+        List<Mark.Words> words = words(figure.caption(), notes, size.getY() + pen.mm(UNDER_WORDS), pen);
+        List<Mark> marks = new ArrayList<>(words);
         drawn.forEach(mark -> marks.add(mark.shifted(home)));
-        double y = size.getY() + pen.mm(UNDER_WORDS);
-        double width = size.getX();
-        for (int i = notes.size(); i >= 0; i--) {
-            TextKind kind = i == 0 ? TextKind.CAPTION : TextKind.PLAIN;
-            String words = i == 0 ? figure.caption() : notes.get(i - 1);
-            marks.add(Mark.Words.level(kind, pen.size(kind), Mark.Anchor.START, 0, y, words));
-            width = Math.max(width, Lettering.WIDER * Lettering.width(words, pen.size(kind)));
-            y += PieceDrawing.LINES * pen.size(kind);
+        double width = words.stream()
+                .mapToDouble(each -> Lettering.WIDER * each.width())
+                .reduce(size.getX(), Math::max);
+        double height = words.get(0).at().getY() + words.get(0).size();
+        return new Cell(width, height, marks, new Place(figure.piece().name(), Bounds2D.from(Vector2D.ZERO, size)));
+    }
+
+    /** A caption over its notes over a place, the caption first, as it is read. */
+    private static List<Mark.Words> words(String caption, List<String> notes, double low, Pen pen) {
+        double note = pen.label();
+        double line = PieceDrawing.LINES * note;
+        List<Mark.Words> words = new ArrayList<>();
+        words.add(Mark.Words.level(
+                TextKind.CAPTION,
+                pen.size(TextKind.CAPTION),
+                Mark.Anchor.START,
+                0,
+                low + notes.size() * line,
+                caption));
+        for (int i = 0; i < notes.size(); i++) {
+            double y = low + (notes.size() - 1 - i) * line;
+            words.add(Mark.Words.level(TextKind.PLAIN, note, Mark.Anchor.START, 0, y, notes.get(i)));
         }
-        return new Cell(width, y, marks, new Place(figure.piece().name(), Bounds2D.from(Vector2D.ZERO, size)));
+        return words;
     }
 
     static Bounds2D bounds(List<Mark> marks) {
