@@ -21,5 +21,5 @@ for tool in pdftoppm qpdf rsvg-convert; do
 done
 
 (cd "$here/.." && mvn -q -B -DskipTests package -pl reference-checks -am)
-timeout 600 java -Djava.awt.headless=true -cp "$here/target/classes:$here/target/lib/*" \
+timeout 900 java -Djava.awt.headless=true -cp "$here/target/classes:$here/target/lib/*" \
     org.draftingmaths.reference.print.PrintCheck "$here/target/print" "$@"

@@ -14,11 +14,14 @@ final class Care {
                     + " straps and neck loops can strangle, and nightwear can catch fire. Follow the rules of your country and the"
                     + " advice of qualified people. Keep blades, pins and irons away from children.";
 
+    /** What is said whatever the form. */
+    static final List<String> ALWAYS = List.of(TOILE, SAFETY);
+
     private Care() {}
 
     /** What is said on a print of a scale; at a reduced scale nothing is cut by it, so nothing is said of allowances. */
     static List<String> words(Scale scale) {
-        return scale == Scale.FULL ? List.of(NET, TOILE, SAFETY) : List.of(TOILE, SAFETY);
+        return scale == Scale.FULL ? List.of(NET, TOILE, SAFETY) : ALWAYS;
     }
 
     /** All that is said at the foot of a sheet. */
