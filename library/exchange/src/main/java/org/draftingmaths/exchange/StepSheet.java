@@ -18,6 +18,7 @@ import org.draftingmaths.unit.Steps;
  * has said already, and an operation that did nothing, are left out.
  *
  * <pre>{@code
+ * Reworked moved = Darts.rotate(front, "waist dart", Spot.on("side seam", 60), "side dart");
  * String page = StepSheet.of("Bodice, size 38")
  *         .then("Move the bust dart to the side seam", moved.ledger())
  *         .markdown(Steps.DEFAULT);
