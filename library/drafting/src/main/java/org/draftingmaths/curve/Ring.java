@@ -246,11 +246,25 @@ final class Ring {
                 at = following(kept, used, at, start);
             }
             Vector2D end = loop.get(loop.size() - 1).curve().end();
-            if (Plane.distance(start, end) <= CurvePath.JOINT) {
+            // A crumb left at a cusp, shorter than a joint is wide, is no loop though its ends are together.
+            if (Plane.distance(start, end) <= CurvePath.JOINT && !crumb(loop)) {
                 loops.add(loop);
             }
         }
         return loops;
+    }
+
+    private static boolean crumb(List<Strand> loop) {
+        double size = 0;
+        for (Strand strand : loop) {
+            Curve curve = strand.curve();
+            Vector2D middle = curve.at(0.5);
+            size += Plane.distance(curve.start(), middle) + Plane.distance(middle, curve.end());
+            if (size > CurvePath.JOINT) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The unused part that starts nearest to where this one ends, or -1 if the loop's own start is nearer still. */
