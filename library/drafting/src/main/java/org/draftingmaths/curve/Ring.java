@@ -20,6 +20,9 @@ final class Ring {
 
     private static final double MEET = 1e-9;
 
+    /** How far apart in mm two parts may end at a cusp. */
+    private static final double CUSP = 1e-4;
+
     /** The sine of the angle below which the side from which a strand is crossed is not told by the directions. */
     private static final double GRAZING = 1e-6;
 
@@ -243,7 +246,14 @@ final class Ring {
             while (at >= 0) {
                 used[at] = true;
                 loop.add(kept.get(at));
-                at = following(kept, used, at, start);
+                int next = following(kept, used, at, start);
+                if (next >= 0) {
+                    bridge(
+                            loop,
+                            kept.get(at).curve().end(),
+                            kept.get(next).curve().start());
+                }
+                at = next;
             }
             Vector2D end = loop.get(loop.size() - 1).curve().end();
             // A crumb left at a cusp, shorter than a joint is wide, is no loop though its ends are together.
@@ -252,6 +262,14 @@ final class Ring {
             }
         }
         return loops;
+    }
+
+    /** At a cusp two parts may end a little apart, because neither is fitted up to the very place where they meet. */
+    private static void bridge(List<Strand> loop, Vector2D from, Vector2D to) {
+        double gap = Plane.distance(from, to);
+        if (gap > CurvePath.JOINT && gap <= CUSP) {
+            loop.add(Strand.corner(from, to));
+        }
     }
 
     private static boolean crumb(List<Strand> loop) {

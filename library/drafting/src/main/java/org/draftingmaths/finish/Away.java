@@ -13,15 +13,30 @@ import org.draftingmaths.curve.CurvePath;
  */
 record Away(double width, CurvePath line, double before) {
 
+    /** How far in mm a cut line may start off the parallel of the corner itself and still be carried on. */
+    private static final double OFF = 1e-5;
+
     /**
-     * A cut line carried on straight.
+     * A cut line carried on straight past the corner; one whose first stretch is lost in a bend tighter than the allowance, so
+     * that it starts elsewhere, cannot be.
      *
-     * @param past the direction of the stitch line past the corner: where the cut line's first stretch is lost in a tight
-     *     bend, it is met by the parallel of the stitch line run on straight, not by its own
+     * @param core the cut line from the corner away
+     * @param at the corner on the stitch line
+     * @param past the direction of the stitch line past the corner
+     * @param before how far it is carried on
      */
-    static Away straight(double width, CurvePath core, Vector2D past, double before) {
+    static Away straight(double width, CurvePath core, Vector2D at, Vector2D past, double before) {
+        double aside = Math.abs(past.signedArea(at.vectorTo(core.start())));
+        if (Math.abs(aside - width) > OFF) {
+            return new Away(width, core, 0);
+        }
         Vector2D far = core.start().add(past.multiply(before));
         return new Away(width, CurvePath.polyline(far, core.start()).then(core), before);
+    }
+
+    /** Whether it runs on past the corner. */
+    boolean runsOn() {
+        return before > 0;
     }
 
     /** Where the cut line itself begins. */

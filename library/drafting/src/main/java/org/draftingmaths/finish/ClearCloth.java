@@ -8,6 +8,7 @@ import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Flatten;
+import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Panel;
 import org.draftingmaths.piece.Piece;
 
@@ -29,31 +30,38 @@ final class ClearCloth {
     private static final double NEAR = 0.01;
 
     private final List<List<Vector2D>> panels;
+    private final List<List<Vector2D>> darts;
     private final List<Vector2D[]> lines;
 
-    private ClearCloth(List<List<Vector2D>> panels, List<Vector2D[]> lines) {
+    private ClearCloth(List<List<Vector2D>> panels, List<List<Vector2D>> darts, List<Vector2D[]> lines) {
         this.panels = panels;
+        this.darts = darts;
         this.lines = lines;
     }
 
     /** A place for a box: its middle, and how many times larger it could be there. */
     record Place(Vector2D centre, double share) {}
 
-    /** The panels of a piece, their own borders the only lines. */
+    /** The panels of a piece without what double-pointed darts take in, their borders the only lines. */
     static ClearCloth of(Piece piece) {
         List<List<Vector2D>> panels = new ArrayList<>();
-        ClearCloth cloth = new ClearCloth(panels, new ArrayList<>());
+        List<List<Vector2D>> darts = new ArrayList<>();
+        ClearCloth cloth = new ClearCloth(panels, darts, new ArrayList<>());
         for (Panel panel : piece.panels()) {
             CurvePath ring = piece.place(panel.ring());
             panels.add(Flatten.corners(ring, FLAT));
             cloth.add(ring);
+            for (Laid laid : panel.darts()) {
+                darts.add(Flatten.corners(piece.place(laid), FLAT));
+                cloth.add(piece.place(laid));
+            }
         }
         return cloth;
     }
 
     /** The cloth with one line more. */
     ClearCloth with(CurvePath line) {
-        ClearCloth more = new ClearCloth(panels, new ArrayList<>(lines));
+        ClearCloth more = new ClearCloth(panels, darts, new ArrayList<>(lines));
         more.add(line);
         return more;
     }
@@ -102,7 +110,8 @@ final class ClearCloth {
     }
 
     boolean holds(Vector2D point) {
-        return panels.stream().anyMatch(panel -> holds(panel, point));
+        return panels.stream().anyMatch(panel -> holds(panel, point))
+                && darts.stream().noneMatch(dart -> holds(dart, point));
     }
 
     private static boolean holds(List<Vector2D> ring, Vector2D point) {

@@ -12,7 +12,8 @@ public enum CornerCut {
     /**
      * Mitred: both cut lines run on straight until they meet. A tip farther than twice the wider allowance from V is squared
      * off there. Where cut lines of unlike widths would meet farther off than that, one of them would be cut short for too
-     * long, and they are {@link #STEPPED}.
+     * long, and they are {@link #STEPPED}. Where a cut line is lost in a bend before it comes to the corner, the other runs
+     * on to what is left of it.
      */
     PLAIN("plain"),
     /**

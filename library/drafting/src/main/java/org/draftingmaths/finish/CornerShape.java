@@ -22,8 +22,9 @@ record CornerShape(double end, double start, CutCorner corner) {
 
     static CornerShape of(NetCorner net, CutSide arriving, CutSide leaving, Optional<Allowances.AtCorner> choice) {
         double reach = REACH * Math.max(1, Math.max(arriving.width(), leaving.width()));
-        Away a = Away.straight(arriving.width(), arriving.path().reversed(), net.in(), reach);
-        Away b = Away.straight(leaving.width(), leaving.path(), net.out().negate(), reach);
+        Away a = Away.straight(arriving.width(), arriving.path().reversed(), net.at(), net.in(), reach);
+        Away b = Away.straight(
+                leaving.width(), leaving.path(), net.at(), net.out().negate(), reach);
         Cut cut = choice.filter(each -> each.cut() != CornerCut.PLAIN)
                 .map(each -> asked(net, a, b, each, arriving.edge()))
                 .orElseGet(() -> PlainCorner.of(net, a, b, choice.isEmpty()));

@@ -64,6 +64,9 @@ final class CrossedCorner {
         if (seam.width() == 0) {
             throw refused("'" + choice.seam() + "' has no allowance to be shaped");
         }
+        if (!seam.runsOn()) {
+            throw refused("the cut line of '" + choice.seam() + "' is lost in a bend there");
+        }
         requireNoSpike();
     }
 
@@ -105,7 +108,7 @@ final class CrossedCorner {
         CurvePath core =
                 crossing.line().between(crossing.before(), crossing.line().length());
         double bend = core.curves().get(0).curvature(0);
-        if (!(Math.abs(bend) > FLAT)) {
+        if (!(Math.abs(bend) > FLAT && crossing.runsOn())) {
             return crossing;
         }
         double radius = 1 / Math.abs(bend);
@@ -119,7 +122,7 @@ final class CrossedCorner {
     }
 
     private Meet crossed() {
-        CurvePath onwards = CurvePath.polyline(net.at(), net.at().add(past.multiply(crossing.before())));
+        CurvePath onwards = CurvePath.polyline(net.at(), net.at().add(past.multiply(seam.before())));
         return nearest(
                 Meets.of(onwards, crossing.line()),
                 net.at(),

@@ -3,6 +3,7 @@ package org.draftingmaths.finish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Corner;
@@ -11,6 +12,7 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Meets;
 import org.draftingmaths.curve.Parallel;
 import org.draftingmaths.curve.ParallelOutline;
+import org.draftingmaths.curve.Straight;
 import org.draftingmaths.curve.Swallowed;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.piece.Paper;
@@ -69,7 +71,8 @@ final class CutLineDrawing {
                     "the allowance closes a hollow at "
                             + words(parallel.others().get(0).start()) + "; make it narrower there");
         }
-        List<CutSide> whole = sides();
+        List<Part> parts = parts();
+        List<CutSide> whole = parts.stream().map(Part::side).toList();
         requireEveryEdge(whole);
         List<Lost> lost = parallel.swallowed().stream().map(this::lost).toList();
         if (whole.size() == 1) {
@@ -77,13 +80,16 @@ final class CutLineDrawing {
         }
         List<CornerShape> shapes = new ArrayList<>();
         for (int i = 0; i < whole.size(); i++) {
-            shapes.add(shape(whole.get(i), whole.get((i + 1) % whole.size())));
+            shapes.add(shape(parts.get(i), parts.get((i + 1) % whole.size())));
         }
         return assembled(whole, shapes, lost);
     }
 
-    /** The parallel edge by edge, without the straights from edge to edge. */
-    private List<CutSide> sides() {
+    /** The stretch of the parallel along one edge: which of its curves, the first and the last. */
+    private record Part(CutSide side, int first, int last) {}
+
+    /** The parallel edge by edge, without what goes from edge to edge. */
+    private List<Part> parts() {
         int n = parallel.edges().size();
         String[] of = new String[n];
         for (int i = 0; i < n; i++) {
@@ -93,20 +99,50 @@ final class CutLineDrawing {
         while (first < n && of[first] != null && of[first].equals(of[(first + n - 1) % n])) {
             first++;
         }
-        List<CutSide> sides = new ArrayList<>();
-        List<Curve> run = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            int at = (first + i) % n;
-            if (of[at] != null) {
-                run.add(parallel.outline().curves().get(at));
-                String next = i + 1 < n ? of[(at + 1) % n] : null;
-                if (!of[at].equals(next)) {
-                    sides.add(new CutSide(of[at], plan.width(piece, of[at]), new CurvePath(run)));
-                    run = new ArrayList<>();
+        List<Part> parts = new ArrayList<>();
+        int from = first;
+        for (int at = first; at < first + n; at++) {
+            boolean last = at + 1 == first + n || !Objects.equals(of[at % n], of[(at + 1) % n]);
+            if (last) {
+                if (of[at % n] != null) {
+                    parts.add(part(of[at % n], from, at));
                 }
+                from = at + 1;
             }
         }
-        return sides;
+        return parts;
+    }
+
+    /** A stretch without the straights at either end that only bridge a bend. */
+    private Part part(String edge, int first, int last) {
+        int from = first;
+        int to = last;
+        while (from < to && bridges(from)) {
+            from++;
+        }
+        while (to > from && bridges(to)) {
+            to--;
+        }
+        return new Part(
+                new CutSide(edge, plan.width(piece, edge), path(from, to).orElseThrow()), from, to);
+    }
+
+    /** Curves of the parallel, counted on past its end. */
+    private Optional<CurvePath> path(int from, int to) {
+        int n = parallel.edges().size();
+        List<Curve> curves = new ArrayList<>();
+        for (int at = from; at <= to; at++) {
+            curves.add(parallel.outline().curves().get(at % n));
+        }
+        return curves.isEmpty() ? Optional.empty() : Optional.of(new CurvePath(curves));
+    }
+
+    /** Whether a curve of the parallel only bridges a bend too tight to have one: a straight beside a curve. */
+    private boolean bridges(int at) {
+        int source = parallel.edges().get(at % parallel.edges().size());
+        return source >= 0
+                && !(stretches.get(source).curve() instanceof Straight)
+                && parallel.outline().curves().get(at % parallel.edges().size()) instanceof Straight;
     }
 
     /** The edge that a curve of the parallel belongs to; none where it goes from edge to edge. */
@@ -162,7 +198,11 @@ final class CutLineDrawing {
                 : new Lost(at.side().edge(), whole - to, whole - from);
     }
 
-    private CornerShape shape(CutSide arriving, CutSide leaving) {
+    private CornerShape shape(Part before, Part after) {
+        CutSide arriving = before.side();
+        CutSide leaving = after.side();
+        int n = parallel.edges().size();
+        int next = after.first() > before.last() ? after.first() : after.first() + n;
         int last = 0;
         while (!(edge(last).equals(arriving.edge())
                 && edge((last + 1) % stretches.size()).equals(leaving.edge()))) {
@@ -175,6 +215,7 @@ final class CutLineDrawing {
                 in.tangent(1),
                 out.tangent(0),
                 fold(arriving.edge()) || fold(leaving.edge()),
+                path(before.last() + 1, next - 1),
                 asked() + ", at the corner of '" + arriving.edge() + "' and '" + leaving.edge() + "'");
         return CornerShape.of(net, arriving, leaving, plan.between(arriving.edge(), leaving.edge()));
     }

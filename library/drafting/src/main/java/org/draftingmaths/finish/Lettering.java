@@ -32,11 +32,6 @@ final class Lettering {
             Piece piece, List<MarkedLine> lines, Optional<GrainLine> grain, Marking marking, List<String> title) {
         Lettering lettering = new Lettering(piece.name(), marking.noteHeight());
         ClearCloth darts = ClearCloth.of(piece);
-        for (MarkedLine line : lines) {
-            if (line.kind() == MarkedLine.Kind.INSIDE_DART) {
-                darts = darts.with(line.path());
-            }
-        }
         ClearCloth all = darts;
         if (grain.isPresent()) {
             all = all.with(CurvePath.polyline(grain.get().from(), grain.get().to()));

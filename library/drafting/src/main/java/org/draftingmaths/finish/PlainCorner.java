@@ -9,6 +9,7 @@ import org.draftingmaths.curve.Curve;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Meet;
 import org.draftingmaths.curve.Meets;
+import org.draftingmaths.curve.Nearest;
 import org.draftingmaths.curve.Straight;
 import org.draftingmaths.ledger.DraftingException;
 
@@ -17,6 +18,9 @@ final class PlainCorner {
 
     /** A turn in radians below which the outline runs on straight. */
     private static final double STRAIGHT_ON = 1e-6;
+
+    /** How near in mm the end of a cut line lies to another that it was cleaned up against: half a joint. */
+    private static final double TOUCH = 5e-7;
 
     private PlainCorner() {}
 
@@ -36,11 +40,31 @@ final class PlainCorner {
                     ? squaredOff(net, a, b, tip.get(), pointed ? 1 : CutLine.SPIKE)
                     : mitred(a, b, tip.get());
         }
+        return touching(a, b)
+                .or(() -> touching(b, a).map(CornerShape.Cut::swapped))
+                .orElseGet(() -> crossing(net, a, b, limit));
+    }
+
+    /** The start of a line that does not run on may lie on the other already. */
+    private static Optional<CornerShape.Cut> touching(Away line, Away ends) {
+        Nearest nearest = Nearest.of(line.line(), ends.end());
+        return !ends.runsOn() && nearest.distance() < TOUCH
+                ? Optional.of(
+                        new CornerShape.Cut(line, nearest.at(), Optional.empty(), ends, ends.before(), CornerCut.PLAIN))
+                : Optional.empty();
+    }
+
+    private static CornerShape.Cut crossing(NetCorner net, Away a, Away b, double limit) {
         return Meets.of(a.line(), b.line()).points().stream()
                 .min(Comparator.comparingDouble(meet -> meet.point().distance(net.at())))
                 .filter(meet -> net.fold() || meet.point().distance(net.at()) <= limit)
                 .map(meet -> meeting(a, b, meet))
-                .orElseGet(() -> stepped(a, b));
+                .orElseGet(() -> a.runsOn() && b.runsOn() ? stepped(a, b) : cleaned(net, a, b));
+    }
+
+    /** Where a cut line is lost towards the corner, it is cut as the clean parallel runs. */
+    private static CornerShape.Cut cleaned(NetCorner net, Away a, Away b) {
+        return new CornerShape.Cut(a, a.before(), net.cleaned(), b, b.before(), CornerCut.PLAIN);
     }
 
     static CornerShape.Cut blunted(NetCorner net, Away a, Away b) {
@@ -63,6 +87,9 @@ final class PlainCorner {
 
     /** Where both lines meet when they run on straight past the corner, if they do. */
     private static Optional<Vector2D> tip(Away a, Away b) {
+        if (!a.runsOn() || !b.runsOn()) {
+            return Optional.empty();
+        }
         Vector2D gap = a.end().vectorTo(b.end());
         double turn = b.past().signedArea(a.past());
         if (Math.abs(turn) <= STRAIGHT_ON) {

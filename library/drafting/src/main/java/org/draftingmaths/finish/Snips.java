@@ -242,7 +242,11 @@ final class Snips {
         }
     }
 
+    /** A level line that ends at a corner or at a match point is shown by that. */
     private void levelEnd(String line, Vector2D end) {
+        if (Stream.concat(corners(), matches()).anyMatch(place -> place.distance(end) < SAME)) {
+            return;
+        }
         for (PaperSide side : sides) {
             Nearest nearest = Nearest.of(side.path(), end);
             if (side.opening().isEmpty() && !isFold(side.edge()) && nearest.distance() < SAME) {
@@ -251,6 +255,14 @@ final class Snips {
                 return;
             }
         }
+    }
+
+    private Stream<Vector2D> corners() {
+        return cut.corners().stream().map(CutCorner::net);
+    }
+
+    private Stream<Vector2D> matches() {
+        return piece.notches().stream().map(notch -> Notches.where(piece, notch).point());
     }
 
     /** A snip where the line from a place of the stitch line outwards meets the cut line. */
