@@ -19,13 +19,14 @@ final class Care {
 
     private Care() {}
 
-    /** What is said on a print of a scale; at a reduced scale nothing is cut by it, so nothing is said of allowances. */
-    static List<String> words(Scale scale) {
-        return scale == Scale.FULL ? List.of(NET, TOILE, SAFETY) : ALWAYS;
+    /** What is said on a print; of allowances only where net pieces are drawn to be cut by. */
+    static List<String> words(Scale scale, List<Figure> figures) {
+        boolean net = figures.stream().anyMatch(figure -> figure.finished().isEmpty());
+        return net && scale == Scale.FULL ? List.of(NET, TOILE, SAFETY) : ALWAYS;
     }
 
     /** All that is said at the foot of a sheet. */
-    static List<String> foot(Scale scale) {
-        return List.of(scale.words() + " " + TestSquares.INSTRUCTION, String.join(" ", words(scale)));
+    static List<String> foot(Scale scale, List<Figure> figures) {
+        return List.of(scale.words() + " " + TestSquares.INSTRUCTION, String.join(" ", words(scale, figures)));
     }
 }

@@ -32,7 +32,7 @@ public final class Pdf {
      *     when words have letters that the typeface lacks (it has Latin, Greek and Cyrillic ones)
      */
     public static byte[] sheet(String title, Scale scale, List<Figure> figures) {
-        Sheet sheet = laid(scale, figures).withFoot(Care.foot(scale));
+        Sheet sheet = laid(scale, figures).withFoot(Care.foot(scale, figures));
         double factor = scale.times();
         PdfFile.requireLetters(title);
         PdfFile.requireLetters(sheet.marks());
@@ -61,7 +61,7 @@ public final class Pdf {
         Sheet sheet = Diagonal.on(laid(scale, figures));
         PdfFile.requireLetters(title + page.name());
         PdfFile.requireLetters(sheet.marks());
-        TiledPrint print = TiledPrint.of(title, scale, page, sheet);
+        TiledPrint print = TiledPrint.of(title, scale, page, sheet, Care.words(scale, figures));
         return PdfFile.of(title, print::into);
     }
 

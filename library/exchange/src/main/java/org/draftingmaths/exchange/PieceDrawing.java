@@ -2,16 +2,11 @@ package org.draftingmaths.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.Construction;
 import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.CurvePath;
-import org.draftingmaths.curve.Inside;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Grain;
@@ -36,23 +31,12 @@ import org.draftingmaths.piece.Use;
  */
 final class PieceDrawing {
 
-    private static final double BESIDE = 1.6;
     private static final double NOTCH = 4;
-    private static final double ARROW = 5;
     private static final double POINT = 0.9;
     private static final double CROSS = 2;
 
-    /** Two lines of words stand this far apart, as a share of the size of the letters. */
-    static final double LINES = 1.35;
-
-    /** Where along its line a name may stand, best first. */
-    private static final double[] ALONG = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88};
-
     /** The name of a level line stands to one side, where there is more room. */
     private static final double[] ASIDE = {0.7, 0.6, 0.8, 0.5, 0.4, 0.3, 0.2, 0.88, 0.12};
-
-    /** So many places across and down are tried for the label. */
-    private static final int TRIED = 40;
 
     private final Figure figure;
     private final Piece piece;
@@ -60,12 +44,14 @@ final class PieceDrawing {
     private final Pen pen;
     private final List<Mark> marks = new ArrayList<>();
     private final Labels labels = new Labels();
+    private final Wording words;
 
     private PieceDrawing(Figure figure, Pen pen) {
         this.figure = figure;
         this.piece = figure.piece();
         this.outline = Paper.outline(piece);
         this.pen = pen;
+        this.words = new Wording(outline, pen, labels, marks);
     }
 
     static List<Mark> of(Figure figure, Pen pen) {
@@ -97,7 +83,7 @@ final class PieceDrawing {
         piece.levels().forEach(this::levelName);
         figure.construction().forEach(this::constructionName);
         if (!figure.label().isEmpty()) {
-            label();
+            words.label(figure.label());
         }
     }
 
@@ -181,23 +167,12 @@ final class PieceDrawing {
     }
 
     private void grain(Grain grain) {
-        Vector2D way = grain.direction();
-        draw(Mark.Stroke.open(
-                LineKind.GRAIN,
-                CurvePath.polyline(grain.from(), grain.to()),
-                head(grain.to(), way.negate()),
-                head(grain.from(), way)));
-    }
-
-    private CurvePath head(Vector2D tip, Vector2D back) {
-        Vector2D root = tip.add(back.multiply(pen.mm(ARROW)));
-        Vector2D side = left(back).multiply(pen.mm(ARROW) * 0.35);
-        return CurvePath.polyline(root.add(side), tip, root.subtract(side));
+        draw(Arrows.grain(grain.from(), grain.to(), false, pen));
     }
 
     private void grainWords(Grain grain) {
         CurvePath shaft = CurvePath.polyline(grain.from(), grain.to());
-        beside(List.of(shaft), ALONG, TextKind.PLAIN, "grain of '" + piece.name() + "'");
+        words.beside(List.of(shaft), Wording.ALONG, TextKind.PLAIN, "grain of '" + piece.name() + "'");
     }
 
     /** The name of an edge inside it, along its longest side. */
@@ -207,27 +182,26 @@ final class PieceDrawing {
                         side.edge().equals(edge.name()) && side.opening().isEmpty())
                 .map(PaperSide::path)
                 .max((a, b) -> Double.compare(a.length(), b.length()))
-                .ifPresent(side -> nameInside(side, edge.name() + (edge.role() == Role.FOLD ? " (fold)" : "")));
-    }
-
-    private void nameInside(CurvePath side, String words) {
-        place(sizes(TextKind.PLAIN)
-                .flatMap(size -> DoubleStream.of(ALONG)
-                        .mapToObj(share -> besideOn(side, share * side.length(), true, TextKind.PLAIN, size, words))));
+                .ifPresent(side ->
+                        words.inside(side, TextKind.PLAIN, edge.name() + (edge.role() == Role.FOLD ? " (fold)" : "")));
     }
 
     private void dartName(String dart) {
         CurvePath before = CurvePath.polyline(DartEnd.sewnTip(piece, dart), legEnd(dart, Leg.BEFORE));
         CurvePath after = CurvePath.polyline(DartEnd.sewnTip(piece, dart), legEnd(dart, Leg.AFTER));
-        beside(List.of(before, after), ALONG, TextKind.DART, dart);
+        words.beside(List.of(before, after), Wording.ALONG, TextKind.DART, dart);
     }
 
     private void insideDartName(Laid laid) {
         CurvePath dart = piece.place(laid);
         CurvePath middle = CurvePath.polyline(firstPoint(dart), secondPoint(dart));
-        Vector2D out = left(middle.startTangent())
+        Vector2D out = Wording.left(middle.startTangent())
                 .multiply(piece.insideDart(laid.dart()).intake() / 2);
-        beside(List.of(shifted(middle, out), shifted(middle, out.negate())), ALONG, TextKind.DART, laid.dart());
+        words.beside(
+                List.of(shifted(middle, out), shifted(middle, out.negate())),
+                Wording.ALONG,
+                TextKind.DART,
+                laid.dart());
     }
 
     private static CurvePath shifted(CurvePath line, Vector2D by) {
@@ -242,116 +216,11 @@ final class PieceDrawing {
                 .sorted((a, b) -> Double.compare(b.length(), a.length()))
                 .toList();
         if (!stretches.isEmpty()) {
-            beside(stretches, ASIDE, TextKind.LEVEL, level.name());
+            words.beside(stretches, ASIDE, TextKind.LEVEL, level.name());
         }
     }
 
     private void constructionName(Construction line) {
-        beside(List.of(line.line()), ALONG, TextKind.CONSTRUCTION, line.name());
-    }
-
-    /** Words along one of several lines, on either side of it. */
-    private void beside(List<CurvePath> lines, double[] shares, TextKind kind, String words) {
-        place(sizes(kind)
-                .flatMap(size -> lines.stream()
-                        .flatMap(line -> DoubleStream.of(shares)
-                                .boxed()
-                                .flatMap(share -> Stream.of(true, false)
-                                        .map(left ->
-                                                besideOn(line, share * line.length(), left, kind, size, words))))));
-    }
-
-    private Stream<Double> sizes(TextKind kind) {
-        return Stream.of(pen.size(kind), pen.mm(TextKind.LEAST));
-    }
-
-    /** Words at a place of a line, to the left of its direction or to the right, clear of the line where it bends towards them. */
-    private Mark.Words besideOn(CurvePath line, double at, boolean left, TextKind kind, double size, String words) {
-        Vector2D way = line.tangentAt(at);
-        Vector2D aside = left ? left(way) : left(way).negate();
-        Vector2D upright = upright(way);
-        boolean above = left(upright).dot(aside) > 0;
-        double bulge = bulge(line, at, aside, Lettering.width(words, size) / 2);
-        double distance = pen.mm(BESIDE) + bulge + (above ? 0 : Lettering.ABOVE * size);
-        return new Mark.Words(
-                kind, size, Mark.Anchor.MIDDLE, line.pointAt(at).add(aside.multiply(distance)), upright, words);
-    }
-
-    /** How far the line comes towards the words under their ends. */
-    private static double bulge(CurvePath path, double middle, Vector2D aside, double half) {
-        double from = Math.max(0, middle - half);
-        double to = Math.min(path.length(), middle + half);
-        Vector2D at = path.pointAt(middle);
-        return Math.max(
-                0,
-                Math.max(
-                        at.vectorTo(path.pointAt(from)).dot(aside),
-                        at.vectorTo(path.pointAt(to)).dot(aside)));
-    }
-
-    /** Places on the piece come before places off it. */
-    private void place(Stream<Mark.Words> candidates) {
-        Map<Boolean, List<Mark.Words>> on =
-                candidates.collect(Collectors.partitioningBy(words -> Inside.contains(outline, middle(words))));
-        marks.add(labels.place(
-                Stream.concat(on.get(true).stream(), on.get(false).stream()).toList()));
-    }
-
-    private static Vector2D middle(Mark.Words words) {
-        return words.box().get(0).lerp(words.box().get(2), 0.5);
-    }
-
-    /** The label stands upright as near to the middle of the piece as there is room; in a narrow piece along its grain. */
-    private void label() {
-        Bounds2D box = outline.bounds();
-        List<List<Mark.Words>> places = new ArrayList<>();
-        for (double size : sizes(TextKind.PLAIN).toList()) {
-            for (Vector2D way : List.of(Vector2D.Unit.PLUS_X, Vector2D.Unit.PLUS_Y)) {
-                middles(box).forEach(middle -> places.add(block(middle, way, size)));
-            }
-        }
-        marks.addAll(labels.placeTogether(places));
-    }
-
-    private List<Vector2D> middles(Bounds2D box) {
-        Vector2D centre = box.getCentroid();
-        Vector2D size = box.getDiagonal();
-        List<Vector2D> middles = new ArrayList<>();
-        for (int i = 1; i < TRIED; i++) {
-            for (int j = 1; j < TRIED; j++) {
-                middles.add(box.getMin().add(Vector2D.of(size.getX() * i / TRIED, size.getY() * j / TRIED)));
-            }
-        }
-        return middles.stream()
-                .filter(middle -> Inside.contains(outline, middle))
-                .sorted((a, b) -> Double.compare(a.distance(centre), b.distance(centre)))
-                .toList();
-    }
-
-    /** Lines of words about a middle. */
-    private List<Mark.Words> block(Vector2D middle, Vector2D way, double size) {
-        List<String> lines = figure.label();
-        Vector2D down = left(way).negate();
-        double first = size * TextKind.CAPTION.size() / TextKind.PLAIN.size();
-        double step = LINES * size;
-        Vector2D at = middle.add(down.multiply(-step * (lines.size() - 1) / 2));
-        List<Mark.Words> block = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            TextKind kind = i == 0 ? TextKind.CAPTION : TextKind.PLAIN;
-            Vector2D place = at.add(down.multiply(i * step));
-            block.add(new Mark.Words(kind, i == 0 ? first : size, Mark.Anchor.MIDDLE, place, way, lines.get(i)));
-        }
-        return block;
-    }
-
-    private static Vector2D left(Vector2D way) {
-        return Vector2D.of(-way.getY(), way.getX());
-    }
-
-    /** The direction in which letters are read: to the right, and upwards on an upright line. */
-    private static Vector2D upright(Vector2D way) {
-        boolean leftwards = way.getX() < -1e-9;
-        boolean down = Math.abs(way.getX()) <= 1e-9 && way.getY() < 0;
-        return leftwards || down ? way.negate() : way;
+        words.beside(List.of(line.line()), Wording.ALONG, TextKind.CONSTRUCTION, line.name());
     }
 }

@@ -59,7 +59,7 @@ record Sheet(double width, double height, Pen pen, List<Mark> marks, List<Place>
     }
 
     private static Cell cell(Figure figure, Pen pen, List<String> notes) {
-        List<Mark> drawn = PieceDrawing.of(figure, pen);
+        List<Mark> drawn = figure.marks(pen);
         Bounds2D bounds = bounds(drawn);
         Vector2D home = bounds.getMin().negate();
         Vector2D size = bounds.getDiagonal();
@@ -76,7 +76,7 @@ record Sheet(double width, double height, Pen pen, List<Mark> marks, List<Place>
     /** A caption over its notes over a place, the caption first, as it is read. */
     private static List<Mark.Words> words(String caption, List<String> notes, double low, Pen pen) {
         double note = pen.label();
-        double line = PieceDrawing.LINES * note;
+        double line = Wording.LINES * note;
         List<Mark.Words> words = new ArrayList<>();
         words.add(Mark.Words.level(
                 TextKind.CAPTION,
@@ -142,10 +142,10 @@ record Sheet(double width, double height, Pen pen, List<Mark> marks, List<Place>
                 .flatMap(each -> Lettering.lines(each, size, (full - 2 * gap) / Lettering.WIDER).stream())
                 .toList();
         double squares = pen.mm(TestSquares.HEIGHT);
-        double foot = gap + squares + pen.mm(UNDER_WORDS) + lines.size() * PieceDrawing.LINES * size;
+        double foot = gap + squares + pen.mm(UNDER_WORDS) + lines.size() * Wording.LINES * size;
         List<Mark> all = new ArrayList<>(TestSquares.sideBySide(gap, gap, pen));
         for (int i = 0; i < lines.size(); i++) {
-            double y = foot - (i + 1) * PieceDrawing.LINES * size + (1 - Lettering.ABOVE) * size;
+            double y = foot - (i + 1) * Wording.LINES * size + (1 - Lettering.ABOVE) * size;
             all.add(Mark.Words.level(TextKind.PLAIN, size, Mark.Anchor.START, gap, y, lines.get(i)));
         }
         Vector2D up = Vector2D.of(0, foot);

@@ -3,7 +3,6 @@ package org.draftingmaths.exchange;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import org.draftingmaths.piece.Paper;
 import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 
@@ -42,7 +41,7 @@ public final class Svg {
      */
     public static String sheet(List<Figure> figures) {
         Sheet sheet = Sheet.of(figures, Pen.PAPER, Double.MAX_VALUE, figure -> List.of())
-                .withFoot(Care.foot(Scale.FULL));
+                .withFoot(Care.foot(Scale.FULL, figures));
         return SvgWriter.write(
                 sheet,
                 " width=\"" + PathData.number(sheet.width()) + "mm\" height=\"" + PathData.number(sheet.height())
@@ -71,7 +70,7 @@ public final class Svg {
 
     /** The size of the piece itself, whatever it was before. */
     private static String trueSize(Figure figure) {
-        Bounds2D bounds = Paper.outline(figure.piece()).bounds();
+        Bounds2D bounds = figure.outline().bounds();
         Vector2D size = bounds.getDiagonal();
         return "true size " + Steps.DEFAULT.both(Length.mm(size.getX())) + " wide, "
                 + Steps.DEFAULT.both(Length.mm(size.getY())) + " high";

@@ -59,7 +59,7 @@ final class TestSquares {
                         size,
                         Mark.Anchor.MIDDLE,
                         middle,
-                        y + side / 2 - PieceDrawing.LINES * size,
+                        y + side / 2 - Wording.LINES * size,
                         "measure across and up"));
     }
 }

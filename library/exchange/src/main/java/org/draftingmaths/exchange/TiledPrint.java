@@ -14,14 +14,15 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param scale how large it is printed
  * @param sheet what is printed
  * @param tiles how it is laid out
+ * @param care what is said of care
  */
-record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles) {
+record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<String> care) {
 
     /** The first page and the map. */
     private static final int BEFORE_TILES = 2;
 
     private static final double CROSS = 4;
-    private static final double LINE = PieceDrawing.LINES * TextKind.PLAIN.size();
+    private static final double LINE = Wording.LINES * TextKind.PLAIN.size();
 
     /** Between the test squares and the words beside them. */
     private static final double BESIDE = 8;
@@ -37,11 +38,15 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles) {
             EnumSet.of(LineKind.NET, LineKind.CUT, LineKind.FOLD, LineKind.END, LineKind.LEG);
 
     /** The empty rim at the right and at the top needs no paper. */
-    static TiledPrint of(String title, Scale scale, Page page, Sheet sheet) {
+    static TiledPrint of(String title, Scale scale, Page page, Sheet sheet, List<String> care) {
         double factor = scale.times();
         Vector2D drawn = Sheet.bounds(sheet.marks()).getMax();
         return new TiledPrint(
-                title, scale, sheet, Tiles.covering(drawn.getX() / factor + RIM, drawn.getY() / factor + RIM, page));
+                title,
+                scale,
+                sheet,
+                Tiles.covering(drawn.getX() / factor + RIM, drawn.getY() / factor + RIM, page),
+                care);
     }
 
     void into(PdfFile file) throws IOException {
@@ -90,7 +95,7 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles) {
         for (int i = 0; i < steps.size(); i++) {
             what.add((i + 1) + ". " + steps.get(i));
         }
-        what.addAll(Care.words(scale));
+        what.addAll(care);
         return what;
     }
 
