@@ -20,6 +20,9 @@ final class Ring {
 
     private static final double MEET = 1e-9;
 
+    /** How far apart in mm two parts may end at a cusp. */
+    private static final double CUSP = 1e-4;
+
     /** The sine of the angle below which the side from which a strand is crossed is not told by the directions. */
     private static final double GRAZING = 1e-6;
 
@@ -243,14 +246,43 @@ final class Ring {
             while (at >= 0) {
                 used[at] = true;
                 loop.add(kept.get(at));
-                at = following(kept, used, at, start);
+                int next = following(kept, used, at, start);
+                if (next >= 0) {
+                    bridge(
+                            loop,
+                            kept.get(at).curve().end(),
+                            kept.get(next).curve().start());
+                }
+                at = next;
             }
             Vector2D end = loop.get(loop.size() - 1).curve().end();
-            if (Plane.distance(start, end) <= CurvePath.JOINT) {
+            // A crumb left at a cusp, shorter than a joint is wide, is no loop though its ends are together.
+            if (Plane.distance(start, end) <= CurvePath.JOINT && !crumb(loop)) {
                 loops.add(loop);
             }
         }
         return loops;
+    }
+
+    /** At a cusp two parts may end a little apart, because neither is fitted up to the very place where they meet. */
+    private static void bridge(List<Strand> loop, Vector2D from, Vector2D to) {
+        double gap = Plane.distance(from, to);
+        if (gap > CurvePath.JOINT && gap <= CUSP) {
+            loop.add(Strand.corner(from, to));
+        }
+    }
+
+    private static boolean crumb(List<Strand> loop) {
+        double size = 0;
+        for (Strand strand : loop) {
+            Curve curve = strand.curve();
+            Vector2D middle = curve.at(0.5);
+            size += Plane.distance(curve.start(), middle) + Plane.distance(middle, curve.end());
+            if (size > CurvePath.JOINT) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The unused part that starts nearest to where this one ends, or -1 if the loop's own start is nearer still. */

@@ -17,11 +17,24 @@ import org.draftingmaths.unit.Steps;
 public record DartMoved(String from, String to, double angle, double left, double intakeBefore, double intakeAfter)
         implements Entry {
 
+    /** In radians: over a metre it opens a millionth of a millimetre. */
+    private static final double ROUNDING = 1e-9;
+
     @Override
     public String sentence(Steps steps) {
-        String rest = left == 0 ? "nothing of it is left" : Quantity.ANGLE.print(left, steps) + " of it are left";
         return "Turn " + Quantity.ANGLE.print(angle, steps) + " of '" + from + "' about its apex into '" + to + "': "
-                + rest + "; its mouth was " + Quantity.LENGTH.print(intakeBefore, steps) + " wide, the new one is "
+                + rest(steps) + "; its mouth was " + Quantity.LENGTH.print(intakeBefore, steps)
+                + " wide, the new one is "
                 + Quantity.LENGTH.print(intakeAfter, steps) + ".";
+    }
+
+    /** What is left by rounding alone is nothing; what is too little for one decimal is told finely. */
+    private String rest(Steps steps) {
+        if (Math.abs(left) < ROUNDING) {
+            return "nothing of it is left";
+        }
+        String degrees = Quantity.ANGLE.print(left, steps);
+        boolean tooLittle = degrees.equals(Quantity.ANGLE.print(0, steps));
+        return (tooLittle ? Quantity.ANGLE.printFinely(left) : degrees) + " of it are left";
     }
 }

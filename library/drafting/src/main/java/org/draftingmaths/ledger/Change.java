@@ -31,7 +31,17 @@ public record Change(String what, Quantity quantity, double before, double after
         if (conserved()) {
             return "The " + what + " stays " + now + ".";
         }
+        if (isNothing(before)) {
+            return "The " + what + " is now " + now + "; there was none before.";
+        }
+        if (isNothing(after)) {
+            return "The " + what + " was " + then + "; nothing of it is left.";
+        }
         String fine = then.equals(now) ? ", a change of " + quantity.printFinely(after - before) : "";
         return "The " + what + " goes from " + then + " to " + now + fine + ".";
+    }
+
+    private static boolean isNothing(double figure) {
+        return Math.abs(figure) <= ROUNDING;
     }
 }

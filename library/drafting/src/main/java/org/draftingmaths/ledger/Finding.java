@@ -60,6 +60,20 @@ public record Finding(
         SEAM_LENGTHS_DIFFER("the seam lengths do not match"),
         /** Two edges that are sewn together carry different numbers of notches. */
         NOTCHES_UNPARTNERED("the notches have no partners"),
+        /** Two edges that are sewn together carry different allowances, and no difference was declared. */
+        ALLOWANCES_DIFFER("the allowances of the mates differ"),
+        /** The allowance is too wide for a hollow, so that a stretch of the edge has no cut line of its own. */
+        ALLOWANCE_SWALLOWED("the allowance is too wide for the hollow"),
+        /** A notch would be cut at a corner of the cut line, or does not reach the cut line of its own edge. */
+        NOTCH_AT_CORNER("a notch lies at a corner of the cut line"),
+        /** An edge to be laid on the fold of the cloth is not straight. */
+        FOLD_NOT_STRAIGHT("the fold is not straight"),
+        /** An edge does not arrive square at a fold, so that it shows a point or a dip when opened out. */
+        FOLD_NOT_SQUARE("the edge is not square to the fold"),
+        /** A piece without a grain line. */
+        GRAIN_MISSING("the piece has no grain line"),
+        /** A text finds no clear place inside the stitch line. */
+        TEXT_TOO_LARGE("the text does not fit inside the stitch line"),
         /** Two measures, each plausible, hardly belong to one body. */
         MEASURES_UNLIKELY("the measures hardly belong to one body");
 

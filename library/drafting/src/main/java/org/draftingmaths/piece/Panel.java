@@ -1,6 +1,8 @@
 package org.draftingmaths.piece;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 
 /**
@@ -37,12 +39,46 @@ public record Panel(List<Run> ring, List<Stretch> lines, List<Laid> darts) {
                 darts.stream().map(dart -> dart.moved(by)).toList());
     }
 
-    /** The panel in a patternmaker's words: by the longest stretch of edge on it. */
+    /**
+     * The panel in a patternmaker's words: by the openings that part it from others and its longest edge, or, where there are not two of
+     * them, by all its edges.
+     */
     String words() {
-        return ring.stream()
-                .filter(run -> run.border() instanceof Border.OfEdge)
-                .max((a, b) -> Double.compare(a.length(), b.length()))
-                .map(run -> "the part at " + run.border().words())
-                .orElse("the part between the openings");
+        List<String> beside = besides();
+        if (beside.size() > 1) {
+            return "the part " + longest().map(edge -> "with " + edge + " ").orElse("") + "between " + listed(beside);
+        }
+        List<String> edges = edges().map(run -> run.border().words()).distinct().toList();
+        return edges.isEmpty() ? "the part between the openings" : "the part with " + listed(edges);
+    }
+
+    private Stream<Run> edges() {
+        return ring.stream().filter(run -> run.border() instanceof Border.OfEdge);
+    }
+
+    private Optional<String> longest() {
+        return edges().max((a, b) -> Double.compare(a.length(), b.length()))
+                .map(run -> run.border().words());
+    }
+
+    /** The openings of which one leg is its own and the other another panel's. */
+    private List<String> besides() {
+        List<Border.OfLeg> legs = ring.stream()
+                .map(Run::border)
+                .filter(Border.OfLeg.class::isInstance)
+                .map(Border.OfLeg.class::cast)
+                .distinct()
+                .toList();
+        return legs.stream()
+                .map(Border.OfLeg::opening)
+                .filter(name ->
+                        legs.stream().filter(leg -> leg.opening().equals(name)).count() == 1)
+                .map(name -> "'" + name + "'")
+                .toList();
+    }
+
+    private static String listed(List<String> names) {
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.Entry;
@@ -39,7 +40,8 @@ public sealed interface Step extends Entry {
 
         @Override
         public String sentence(Steps steps) {
-            return panels.stream().map(MovedPanel::words).collect(Collectors.joining("; ", "Move ", "."));
+            String words = panels.stream().map(panel -> panel.words(steps)).collect(Collectors.joining("; ", "", "."));
+            return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
         }
     }
 
@@ -60,16 +62,27 @@ public sealed interface Step extends Entry {
             return Isometry.angle(by);
         }
 
-        String words() {
+        String words(Steps steps) {
             double turn = turn();
-            String how = turn == 0
-                    ? String.format(Locale.ROOT, " by (%.1f, %.1f) mm", by.toArray()[2], by.toArray()[5])
-                    : String.format(
-                            Locale.ROOT,
-                            " by %.1f° %s",
-                            Math.abs(Math.toDegrees(turn)),
-                            turn > 0 ? "anticlockwise" : "clockwise");
-            return panel + how;
+            if (turn != 0) {
+                return "turn " + panel + " by " + Quantity.ANGLE.print(Math.abs(turn), steps)
+                        + (turn > 0 ? " anticlockwise" : " clockwise");
+            }
+            double right = by.toArray()[2];
+            double up = by.toArray()[5];
+            String ways = Stream.of(along(right, "to the right", "to the left", steps), along(up, "up", "down", steps))
+                    .flatMap(Optional::stream)
+                    .collect(Collectors.joining(" and "));
+            return "move " + panel + " "
+                    + (ways.isEmpty() ? "by " + Quantity.LENGTH.printFinely(Math.hypot(right, up)) : ways);
+        }
+
+        /** A shift of less than a twentieth of a millimetre along an axis is left out. */
+        private static Optional<String> along(double shift, String way, String back, Steps steps) {
+            return Math.abs(shift) < 0.05
+                    ? Optional.empty()
+                    : Optional.of(
+                            "by " + Quantity.LENGTH.print(Math.abs(shift), steps) + " " + (shift > 0 ? way : back));
         }
     }
 

@@ -71,10 +71,10 @@ class DartRotationTest {
                         "Turn 15.2° of 'waist dart' about its apex into 'side dart': nothing of it is left; its mouth was"
                                 + " 1 5/8 in (4.0 cm) wide, the new one is 1 5/8 in (4.1 cm).",
                         "Cut along 'side dart', 6 1/8 in (15.5 cm) long.",
-                        "Move the part at 'waist' by 15.2° clockwise.",
+                        "Turn the part with 'waist' between 'waist dart' and 'side dart' by 15.2° clockwise.",
                         "Close 'waist dart'.",
-                        "The angle of 'side dart' goes from 0.0° to 15.2°.",
-                        "The angle of 'waist dart' goes from 15.2° to 0.0°.",
+                        "The angle of 'side dart' is now 15.2°; there was none before.",
+                        "The angle of 'waist dart' was 15.2°; nothing of it is left.",
                         "The net area stays 107.5 sq in (693.5 sq cm).",
                         "Press 'side dart' downwards.");
         assertThat(SameCloth.differences(Panels.undo(moved), front, 1e-9)).isEmpty();

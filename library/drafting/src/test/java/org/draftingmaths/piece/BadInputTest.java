@@ -296,7 +296,9 @@ class BadInputTest {
                         Stay.CENTRE,
                         "Open 'slash'"))
                 .isInstanceOfSatisfying(DraftingException.class, refusal -> {
-                    assertThat(refusal.reason()).isEqualTo("the part at 'side' would lie over the part at 'top'");
+                    assertThat(refusal.reason())
+                            .isEqualTo(
+                                    "the part with 'side' between 'dart' and 'slash' would lie over the part with 'top' between 'dart' and 'slash'");
                     assertThat(refusal.reach().orElseThrow().most()).isCloseTo(whole, within(1e-6));
                 });
     }
@@ -383,8 +385,8 @@ class BadInputTest {
                 .piece();
         refused(
                 () -> Panels.open(halves, Map.of("cut", Motion.shift(Vector2D.of(-100, 0))), Stay.CENTRE, "Fold over"),
-                "Fold over: the part at 'side' would lie over the part at 'fold' (asked 3 7/8 in (10.0 cm), possible 0 in"
-                        + " (0.0 cm) to 0 in (0.0 cm)).");
+                "Fold over: the part with 'bottom', 'side' and 'top' would lie over the part with 'top', 'fold' and 'bottom'"
+                        + " (asked 3 7/8 in (10.0 cm), possible 0 in (0.0 cm) to 0 in (0.0 cm)).");
     }
 
     @Test

@@ -18,10 +18,14 @@ public final class Flat {
     private Flat() {}
 
     public static Polygon polygon(CurvePath closed) {
+        return polygon(closed, PARTS);
+    }
+
+    public static Polygon polygon(CurvePath closed, int parts) {
         List<Coordinate> corners = new ArrayList<>();
         for (Curve curve : closed.curves()) {
-            for (int i = 0; i < PARTS; i++) {
-                Vector2D point = curve.at((double) i / PARTS);
+            for (int i = 0; i < parts; i++) {
+                Vector2D point = curve.at((double) i / parts);
                 corners.add(new Coordinate(point.getX(), point.getY()));
             }
         }

@@ -14,7 +14,7 @@ import org.draftingmaths.ledger.Finding;
  * Seeded pieces: corners on rays from a middle at uneven distances (so that many are concave), edges straight, round or
  * curved, one to four darts of which two may share their apex, two level lines and a grain line.
  */
-final class RandomPieces {
+public final class RandomPieces {
 
     private final SplittableRandom random;
 
@@ -23,7 +23,7 @@ final class RandomPieces {
     }
 
     /** A piece whose outline on paper is simple. Draws that cross themselves are thrown away and drawn again. */
-    static Piece piece(long seed) {
+    public static Piece piece(long seed) {
         RandomPieces source = new RandomPieces(seed);
         for (int i = 0; i < 200; i++) {
             Optional<Piece> piece = source.attempt("piece " + seed);

@@ -1,14 +1,19 @@
 package org.draftingmaths.exchange;
 
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.Construction;
+import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
+import org.draftingmaths.piece.InsideDart;
 import org.draftingmaths.piece.Grain;
 import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.LevelLine;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Notches;
@@ -22,246 +27,202 @@ import org.draftingmaths.piece.StitchLines;
 import org.draftingmaths.piece.Stretch;
 import org.draftingmaths.piece.Use;
 
-/** One piece: cloth, wedges, edges, darts, level lines, grain, notches and names. */
+/**
+ * One piece as marks: cloth, wedges, edges, darts, level lines, grain, notches. When every line is known the names are given places that no
+ * line crosses.
+ */
 final class PieceDrawing {
 
-    private static final double LABEL_INSIDE = 1.6;
     private static final double NOTCH = 4;
-    private static final double ARROW = 5;
+    private static final double POINT = 0.9;
+    private static final double CROSS = 2;
 
+    /** The name of a level line stands to one side, where there is more room. */
+    private static final double[] ASIDE = {0.7, 0.6, 0.8, 0.5, 0.4, 0.3, 0.2, 0.88, 0.12};
+
+    private final Figure figure;
     private final Piece piece;
+    private final CurvePath outline;
     private final Pen pen;
-    private final StringBuilder svg = new StringBuilder();
+    private final List<Mark> marks = new ArrayList<>();
+    private final Labels labels = new Labels();
+    private final Wording words;
 
-    private PieceDrawing(Piece piece, Pen pen) {
-        this.piece = piece;
+    private PieceDrawing(Figure figure, Pen pen) {
+        this.figure = figure;
+        this.piece = figure.piece();
+        this.outline = Paper.outline(piece);
         this.pen = pen;
+        this.words = new Wording(outline, pen, labels, marks);
     }
 
-    static String of(Figure figure, Pen pen) {
-        PieceDrawing drawing = new PieceDrawing(figure.piece(), pen);
-        drawing.cloth();
-        figure.ghost().ifPresent(ghost -> drawing.path("ghost", PathData.closed(Paper.outline(ghost))));
-        drawing.levels();
-        drawing.openings();
-        drawing.insideDarts();
-        drawing.edges();
-        drawing.notches();
-        figure.piece().grain().ifPresent(drawing::grain);
-        figure.construction().forEach(drawing::construction);
-        return drawing.svg.toString();
+    static List<Mark> of(Figure figure, Pen pen) {
+        PieceDrawing drawing = new PieceDrawing(figure, pen);
+        drawing.lines();
+        drawing.words();
+        return drawing.marks;
+    }
+
+    private void lines() {
+        cloth();
+        figure.ghost().ifPresent(ghost -> draw(Mark.Stroke.closed(LineKind.EARLIER, Paper.outline(ghost))));
+        levels();
+        piece.openings().forEach(this::opening);
+        insideDarts().forEach(this::insideDart);
+        edges();
+        piece.notches().forEach(this::notch);
+        piece.grain().ifPresent(this::grain);
+        figure.construction().forEach(line -> draw(Mark.Stroke.open(LineKind.CONSTRUCTION, line.line())));
+    }
+
+    private void words() {
+        piece.grain().ifPresent(this::grainWords);
+        piece.edges().forEach(this::edgeName);
+        piece.openings().stream()
+                .filter(opening -> opening.mouth().use() instanceof Use.Dart)
+                .forEach(opening -> dartName(opening.name()));
+        insideDarts().forEach(this::insideDartName);
+        piece.levels().forEach(this::levelName);
+        figure.construction().forEach(this::constructionName);
+        if (!figure.label().isEmpty()) {
+            words.label(figure.label());
+        }
+    }
+
+    private void draw(Mark.Stroke stroke) {
+        marks.add(stroke);
+        labels.avoid(stroke);
     }
 
     private void cloth() {
-        path("wedge", PathData.closed(Paper.outline(piece)));
+        marks.add(new Mark.Area(Tint.WEDGE, outline));
         for (Panel panel : piece.panels()) {
-            path("cloth", PathData.closed(piece.place(panel.ring())));
+            marks.add(new Mark.Area(Tint.CLOTH, piece.place(panel.ring())));
         }
     }
 
     private void edges() {
         for (PaperSide side : Paper.sides(piece)) {
             boolean fold = piece.edge(side.edge()).role() == Role.FOLD;
-            path(side.opening().isPresent() ? "end" : fold ? "fold" : "edge", PathData.open(side.path()));
+            LineKind kind = side.opening().isPresent() ? LineKind.END : fold ? LineKind.FOLD : LineKind.NET;
+            draw(Mark.Stroke.open(kind, side.path()));
         }
-        for (Edge edge : piece.edges()) {
-            name(edge);
-        }
-    }
-
-    /** The name of an edge inside it, along its longest side. */
-    private void name(Edge edge) {
-        Optional<PaperSide> longest = Paper.sides(piece).stream()
-                .filter(side ->
-                        side.edge().equals(edge.name()) && side.opening().isEmpty())
-                .max((a, b) -> Double.compare(a.path().length(), b.path().length()));
-        longest.ifPresent(side -> nameInside(side.path(), edge.name() + (edge.role() == Role.FOLD ? " (fold)" : "")));
-    }
-
-    /** Letters stand on their left: where the outline is read backwards, they need their height more of distance. */
-    private void nameInside(CurvePath path, String words) {
-        double middle = path.length() / 2;
-        Vector2D way = path.tangentAt(middle);
-        Vector2D inside = Vector2D.of(-way.getY(), way.getX());
-        boolean backwards = !upright(way).equals(way);
-        double bulge = bulge(path, middle, inside, Pen.textWidth(words, pen.label()) / 2);
-        double distance = pen.mm(LABEL_INSIDE) + bulge + (backwards ? 0.75 * pen.label() : 0);
-        text("middle", path.pointAt(middle).add(inside.multiply(distance)), upright(way), words);
-    }
-
-    /** How far the line comes inwards under the letters. */
-    private static double bulge(CurvePath path, double middle, Vector2D inside, double half) {
-        double from = Math.max(0, middle - half);
-        double to = Math.min(path.length(), middle + half);
-        Vector2D at = path.pointAt(middle);
-        return Math.max(
-                0,
-                Math.max(
-                        at.vectorTo(path.pointAt(from)).dot(inside),
-                        at.vectorTo(path.pointAt(to)).dot(inside)));
-    }
-
-    /** The direction in which letters are read: to the right, and upwards on an upright line. */
-    private static Vector2D upright(Vector2D way) {
-        boolean left = way.getX() < -1e-9;
-        boolean down = Math.abs(way.getX()) <= 1e-9 && way.getY() < 0;
-        return left || down ? way.negate() : way;
-    }
-
-    private void openings() {
-        for (Opening opening : piece.openings()) {
-            if (opening.mouth().use() instanceof Use.Dart) {
-                dart(opening.name());
-            } else {
-                for (Leg leg : Leg.values()) {
-                    path("leg", PathData.open(Measured.leg(piece, opening.name(), leg)));
-                }
-            }
-        }
-    }
-
-    private void insideDarts() {
-        for (Panel panel : piece.panels()) {
-            for (Laid laid : panel.darts()) {
-                CurvePath outline = piece.place(laid);
-                path("wedge", PathData.closed(outline));
-                path("leg", PathData.closed(outline));
-                Vector2D one = outline.curves().get(0).start();
-                Vector2D other =
-                        laid.motion().apply(piece.insideDart(laid.dart()).otherTip());
-                path("bisector", PathData.open(CurvePath.polyline(one, other)));
-                Vector2D way = upright(one.directionTo(other));
-                Vector2D aside = Vector2D.of(-way.getY(), way.getX());
-                double off = piece.insideDart(laid.dart()).intake() / 2 + pen.mm(2);
-                text("middle dartname", one.lerp(other, 0.5).add(aside.multiply(off)), way, laid.dart());
-            }
-        }
-    }
-
-    private void dart(String dart) {
-        Vector2D before = Measured.leg(piece, dart, Leg.BEFORE).start();
-        Vector2D after = Measured.leg(piece, dart, Leg.AFTER).start();
-        Vector2D tip = DartEnd.sewnTip(piece, dart);
-        Vector2D apex = Measured.tip(piece, dart);
-        path(
-                "leg",
-                PathData.open(StitchLines.of(piece, dart, Leg.BEFORE)
-                        .then(StitchLines.of(piece, dart, Leg.AFTER).reversed())));
-        path("bisector", PathData.open(CurvePath.polyline(DartEnd.foldEnd(piece, dart), tip)));
-        dot(tip, pen.mm(0.9));
-        if (apex.distance(tip) > 0.1) {
-            cross(apex);
-        }
-        Vector2D way = tip.directionTo(before.lerp(after, 0.5));
-        Vector2D upright = upright(way);
-        Vector2D aside = Vector2D.of(-upright.getY(), upright.getX());
-        Vector2D at = tip.lerp(before.lerp(after, 0.5), 0.5)
-                .add(aside.multiply(Measured.intake(piece, dart) / 4 + pen.mm(2.5)));
-        text("middle dartname", at, upright, dart);
     }
 
     private void levels() {
         for (Panel panel : piece.panels()) {
             for (Stretch stretch : panel.lines()) {
-                path("level", PathData.open(piece.place(stretch)));
+                draw(Mark.Stroke.open(LineKind.LEVEL, piece.place(stretch)));
             }
         }
-        piece.levels()
-                .forEach(line -> longest(line.name()).ifPresent(stretch -> {
-                    CurvePath placed = piece.place(stretch);
-                    double at = placed.length() * 0.7;
-                    Vector2D way = placed.tangentAt(at);
-                    Vector2D upright = upright(way);
-                    Vector2D above = Vector2D.of(-upright.getY(), upright.getX());
-                    text("middle levelname", placed.pointAt(at).add(above.multiply(pen.mm(1.2))), upright, line.name());
-                }));
     }
 
-    private Optional<Stretch> longest(String line) {
-        return piece.panels().stream()
-                .flatMap(panel -> panel.lines().stream())
-                .filter(stretch -> stretch.line().equals(line))
-                .max((a, b) -> Double.compare(a.to() - a.from(), b.to() - b.from()));
+    private void opening(Opening opening) {
+        if (opening.mouth().use() instanceof Use.Dart) {
+            dart(opening.name());
+        } else {
+            for (Leg leg : Leg.values()) {
+                draw(Mark.Stroke.open(LineKind.LEG, Measured.leg(piece, opening.name(), leg)));
+            }
+        }
+    }
+
+    private void dart(String dart) {
+        Vector2D tip = DartEnd.sewnTip(piece, dart);
+        Vector2D apex = Measured.tip(piece, dart);
+        draw(Mark.Stroke.open(
+                LineKind.LEG,
+                StitchLines.of(piece, dart, Leg.BEFORE)
+                        .then(StitchLines.of(piece, dart, Leg.AFTER).reversed())));
+        draw(Mark.Stroke.line(LineKind.BISECTOR, DartEnd.foldEnd(piece, dart), tip));
+        marks.add(new Mark.Area(Tint.POINT, CurvePath.of(Arc.circle(tip, pen.mm(POINT)))));
+        if (apex.distance(tip) > 0.1) {
+            draw(Mark.Stroke.cross(LineKind.LEG, apex, pen.mm(CROSS)));
+        }
+    }
+
+    private Vector2D legEnd(String dart, Leg leg) {
+        return Measured.leg(piece, dart, leg).start();
+    }
+
+    private Stream<Laid> insideDarts() {
+        return piece.panels().stream().flatMap(panel -> panel.darts().stream());
+    }
+
+    private void insideDart(Laid laid) {
+        CurvePath dart = piece.place(laid);
+        marks.add(new Mark.Area(Tint.WEDGE, dart));
+        draw(Mark.Stroke.closed(LineKind.LEG, dart));
+        draw(Mark.Stroke.open(LineKind.BISECTOR, fromPointToPoint(laid)));
+    }
+
+    private CurvePath fromPointToPoint(Laid laid) {
+        InsideDart dart = piece.insideDart(laid.dart());
+        return CurvePath.polyline(
+                laid.motion().apply(dart.oneTip()), laid.motion().apply(dart.otherTip()));
     }
 
     /** Notches are drawn square to the stitch line, inwards. */
-    private void notches() {
-        for (Notch notch : piece.notches()) {
-            Notches.Drawn drawn = Notches.where(piece, notch);
-            path(
-                    "notch",
-                    PathData.open(CurvePath.polyline(
-                            drawn.point(), drawn.point().add(drawn.inwards().multiply(pen.mm(NOTCH))))));
-        }
+    private void notch(Notch notch) {
+        Notches.Drawn drawn = Notches.where(piece, notch);
+        draw(Mark.Stroke.line(
+                LineKind.NOTCH, drawn.point(), drawn.point().add(drawn.inwards().multiply(pen.mm(NOTCH)))));
     }
 
     private void grain(Grain grain) {
-        Vector2D way = grain.direction();
-        Vector2D side = Vector2D.of(-way.getY(), way.getX()).multiply(pen.mm(ARROW) * 0.35);
-        String shaft = "M" + PathData.point(grain.from()) + "L" + PathData.point(grain.to());
-        String heads = head(grain.to(), way.negate(), side) + head(grain.from(), way, side);
-        path("grain", shaft + heads);
-        Vector2D upright = upright(way);
-        Vector2D aside = Vector2D.of(-upright.getY(), upright.getX());
-        Vector2D at = grain.from().lerp(grain.to(), 0.5).add(aside.multiply(pen.mm(1.5)));
-        text("middle", at, upright, "grain of '" + piece.name() + "'");
+        draw(Arrows.grain(grain.from(), grain.to(), false, pen));
     }
 
-    private String head(Vector2D tip, Vector2D back, Vector2D side) {
-        Vector2D root = tip.add(back.multiply(pen.mm(ARROW)));
-        return "M" + PathData.point(root.add(side)) + "L" + PathData.point(tip) + "L"
-                + PathData.point(root.subtract(side));
+    private void grainWords(Grain grain) {
+        CurvePath shaft = CurvePath.polyline(grain.from(), grain.to());
+        words.beside(List.of(shaft), Wording.ALONG, TextKind.PLAIN, "grain of '" + piece.name() + "'");
     }
 
-    private void construction(Construction line) {
-        path("construction", PathData.open(line.line()));
-        double at = line.line().length() * 0.25;
-        Vector2D way = upright(line.line().tangentAt(at));
-        Vector2D above = Vector2D.of(-way.getY(), way.getX());
-        text("middle constructionname", line.line().pointAt(at).add(above.multiply(pen.mm(1.2))), way, line.name());
+    /** The name of an edge inside it, along its longest side. */
+    private void edgeName(Edge edge) {
+        Paper.sides(piece).stream()
+                .filter(side ->
+                        side.edge().equals(edge.name()) && side.opening().isEmpty())
+                .map(PaperSide::path)
+                .max((a, b) -> Double.compare(a.length(), b.length()))
+                .ifPresent(side ->
+                        words.inside(side, TextKind.PLAIN, edge.name() + (edge.role() == Role.FOLD ? " (fold)" : "")));
     }
 
-    private void cross(Vector2D at) {
-        double x = at.getX();
-        double y = at.getY();
-        path(
-                "leg",
-                "M" + PathData.point(Vector2D.of(x - 2, y)) + "L" + PathData.point(Vector2D.of(x + 2, y)) + "M"
-                        + PathData.point(Vector2D.of(x, y - 2)) + "L" + PathData.point(Vector2D.of(x, y + 2)));
+    private void dartName(String dart) {
+        CurvePath before = CurvePath.polyline(DartEnd.sewnTip(piece, dart), legEnd(dart, Leg.BEFORE));
+        CurvePath after = CurvePath.polyline(DartEnd.sewnTip(piece, dart), legEnd(dart, Leg.AFTER));
+        words.beside(List.of(before, after), Wording.ALONG, TextKind.DART, dart);
     }
 
-    private void dot(Vector2D at, double radius) {
-        svg.append("<circle class=\"point\" cx=\"")
-                .append(PathData.number(at.getX()))
-                .append("\" cy=\"")
-                .append(PathData.number(-at.getY()))
-                .append("\" r=\"")
-                .append(PathData.number(radius))
-                .append("\"/>\n");
+    private void insideDartName(Laid laid) {
+        CurvePath middle = fromPointToPoint(laid);
+        Vector2D out = Wording.left(middle.startTangent())
+                .multiply(piece.insideDart(laid.dart()).intake() / 2);
+        words.beside(
+                List.of(shifted(middle, out), shifted(middle, out.negate())),
+                Wording.ALONG,
+                TextKind.DART,
+                laid.dart());
     }
 
-    private void path(String kind, String data) {
-        svg.append("<path class=\"").append(kind).append("\" d=\"").append(data).append("\"/>\n");
+    private static CurvePath shifted(CurvePath line, Vector2D by) {
+        return CurvePath.polyline(line.start().add(by), line.end().add(by));
     }
 
-    private void text(String kind, Vector2D at, Vector2D way, String words) {
-        String x = PathData.number(at.getX());
-        String y = PathData.number(-at.getY());
-        double degrees = -Math.toDegrees(Math.atan2(way.getY(), way.getX()));
-        svg.append("<text class=\"")
-                .append(kind)
-                .append("\" x=\"")
-                .append(x)
-                .append("\" y=\"")
-                .append(y)
-                .append("\" transform=\"rotate(")
-                .append(PathData.number(degrees))
-                .append(' ')
-                .append(x)
-                .append(' ')
-                .append(y)
-                .append(")\">")
-                .append(Pen.escaped(words))
-                .append("</text>\n");
+    private void levelName(LevelLine level) {
+        List<CurvePath> stretches = piece.panels().stream()
+                .flatMap(panel -> panel.lines().stream())
+                .filter(stretch -> stretch.line().equals(level.name()))
+                .map(piece::place)
+                .sorted((a, b) -> Double.compare(b.length(), a.length()))
+                .toList();
+        if (!stretches.isEmpty()) {
+            words.beside(stretches, ASIDE, TextKind.LEVEL, level.name());
+        }
+    }
+
+    private void constructionName(Construction line) {
+        words.beside(List.of(line.line()), Wording.ALONG, TextKind.CONSTRUCTION, line.name());
     }
 }

@@ -1,7 +1,8 @@
 /**
- * Pieces as files: true-scale pictures in SVG.
+ * Pieces on paper and their making in words: true-scale SVG and PDF, and the step sheet.
  *
- * <p>Every user unit is one millimetre and the sheet says its size in millimetres, so a picture prints at full size wherever
- * nothing scales it. Same piece, same bytes.
+ * <p>What is drawn is one list of marks, in millimetres of the pattern; SVG and PDF draw the same list in one style. In SVG a
+ * user unit is one millimetre and the sheet says its size in millimetres; in PDF curves are written as Béziers in points of 1/72 inch.
+ * Lines are at least 0.3 mm wide on paper and letters at least 2.6 mm in size. Same piece, same bytes.
  */
 package org.draftingmaths.exchange;

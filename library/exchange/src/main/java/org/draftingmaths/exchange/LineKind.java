@@ -1,0 +1,78 @@
+package org.draftingmaths.exchange;
+
+import java.util.List;
+
+/**
+ * The kinds of line, each with its colour and, on paper at full size, its width and dashes in millimetres. No line is thinner
+ * than {@link #LEAST}, and each kind can be told from the others in black and white by its dashes, its width or its ends.
+ */
+enum LineKind {
+    /** A piece's outline where it carries no allowance. */
+    NET("net", "#2b2440", 0.6),
+    /** The line to cut along. */
+    CUT("cut", "#2b2440", 0.7),
+    /** The line to sew along, within a cut line. */
+    STITCH("stitch", "#2b2440", 0.4),
+    /** The fold of the cloth. */
+    FOLD("fold", "#2b2440", 0.6),
+    /** The end of a dart, shaped for the way it is pressed. */
+    END("end", "#7a3e1d", 0.6),
+    /** A leg of a dart or of a slash. */
+    LEG("leg", "#7a3e1d", 0.4),
+    /** The line that a dart is folded on. */
+    BISECTOR("bisector", "#7a3e1d", 0.3),
+    /** Where to drill or to mark with a thread. */
+    DRILL("drill", "#7a3e1d", 0.4),
+    /** A level of the body. */
+    LEVEL("level", "#3f6b5c", 0.35),
+    /** The direction of the warp. */
+    GRAIN("grain", "#2b2440", 0.35),
+    /** Where two edges meet when they are sewn. */
+    NOTCH("notch", "#2b2440", 0.6),
+    /** What the piece was at an earlier step. */
+    EARLIER("earlier", "#8f8778", 0.4),
+    /** How a draft was constructed. */
+    CONSTRUCTION("construction", "#5a5fa8", 0.3),
+    /** The test squares, and what joins the tiles. */
+    RULE("rule", "#2b2440", 0.3),
+    /** A line that only divides the page. */
+    DIVISION("division", "#8f8778", 0.3);
+
+    /** The width of the thinnest line on paper, in mm. */
+    static final double LEAST = 0.3;
+
+    private final String name;
+    private final String colour;
+    private final double width;
+
+    LineKind(String name, String colour, double width) {
+        this.name = name;
+        this.colour = colour;
+        this.width = width;
+    }
+
+    String className() {
+        return name;
+    }
+
+    String colour() {
+        return colour;
+    }
+
+    /** The width on paper at full size, in mm. */
+    double width() {
+        return width;
+    }
+
+    /** Line, gap, line, gap and so on, in mm; empty for an unbroken line. */
+    List<Double> dashes() {
+        return switch (this) {
+            case STITCH -> List.of(4.0, 2.0);
+            case FOLD -> List.of(8.0, 2.0, 1.0, 2.0);
+            case BISECTOR -> List.of(3.0, 2.0);
+            case LEVEL -> List.of(5.0, 2.0);
+            case EARLIER -> List.of(2.0, 1.5);
+            case NET, CUT, END, LEG, DRILL, GRAIN, NOTCH, CONSTRUCTION, RULE, DIVISION -> List.of();
+        };
+    }
+}

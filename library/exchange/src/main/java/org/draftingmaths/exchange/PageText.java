@@ -1,0 +1,117 @@
+package org.draftingmaths.exchange;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** The forms in which a page of text is written. */
+enum PageText {
+    /** Markdown (CommonMark). */
+    MARKDOWN {
+        @Override
+        String head(String title) {
+            return "# " + escaped(title) + "\n\n";
+        }
+
+        @Override
+        String heading(String words) {
+            return "## " + escaped(words) + "\n\n";
+        }
+
+        @Override
+        String paragraph(String words) {
+            return words.isEmpty() ? "" : escaped(words) + "\n\n";
+        }
+
+        @Override
+        String numbered(int first, List<String> items) {
+            return items.isEmpty()
+                    ? ""
+                    : IntStream.range(0, items.size())
+                            .mapToObj(i -> first + i + ". " + escaped(items.get(i)) + "\n")
+                            .collect(Collectors.joining("", "", "\n"));
+        }
+
+        @Override
+        String list(String lead, List<String> items) {
+            return items.isEmpty()
+                    ? ""
+                    : items.stream()
+                            .map(item -> "- " + escaped(item) + "\n")
+                            .collect(Collectors.joining("", escaped(lead) + "\n\n", "\n"));
+        }
+
+        @Override
+        String foot() {
+            return "";
+        }
+
+        private String escaped(String words) {
+            return words.replaceAll("([\\\\`*_<>\\[\\]#|])", "\\\\$1");
+        }
+    },
+
+    /** HTML: a page of its own, which loads nothing. */
+    HTML {
+        @Override
+        String head(String title) {
+            return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>" + escaped(title)
+                    + "</title>\n<style>\n"
+                    + "body{font-family:" + Lettering.FAMILY
+                    + ";line-height:1.5;max-width:42em;margin:2em auto;padding:0 1em}\n"
+                    + "h2{margin-top:1.6em;break-after:avoid}\nli{margin:0.3em 0;break-inside:avoid}\n"
+                    + "</style>\n</head>\n<body>\n<h1>" + escaped(title) + "</h1>\n";
+        }
+
+        @Override
+        String heading(String words) {
+            return "<h2>" + escaped(words) + "</h2>\n";
+        }
+
+        @Override
+        String paragraph(String words) {
+            return words.isEmpty() ? "" : "<p>" + escaped(words) + "</p>\n";
+        }
+
+        @Override
+        String numbered(int first, List<String> items) {
+            return items.isEmpty() ? "" : "<ol start=\"" + first + "\">\n" + items(items) + "</ol>\n";
+        }
+
+        @Override
+        String list(String lead, List<String> items) {
+            return items.isEmpty() ? "" : paragraph(lead) + "<ul>\n" + items(items) + "</ul>\n";
+        }
+
+        @Override
+        String foot() {
+            return "</body>\n</html>\n";
+        }
+
+        private String items(List<String> items) {
+            return items.stream()
+                    .map(item -> "<li>" + escaped(item) + "</li>\n")
+                    .collect(Collectors.joining());
+        }
+
+        private String escaped(String words) {
+            return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        }
+    };
+
+    /** The page up to its title. */
+    abstract String head(String title);
+
+    abstract String heading(String words);
+
+    /** Nothing when there are no words. */
+    abstract String paragraph(String words);
+
+    /** A numbered list; nothing when it has no items. */
+    abstract String numbered(int first, List<String> items);
+
+    /** A list under a line of words; nothing when it has no items. */
+    abstract String list(String lead, List<String> items);
+
+    abstract String foot();
+}
