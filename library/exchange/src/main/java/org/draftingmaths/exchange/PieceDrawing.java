@@ -6,6 +6,7 @@ import org.draftingmaths.block.Construction;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
+import org.draftingmaths.piece.FoldEnd;
 import org.draftingmaths.piece.Grain;
 import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Leg;
@@ -111,12 +112,22 @@ final class PieceDrawing {
         for (Opening opening : piece.openings()) {
             if (opening.mouth().use() instanceof Use.Dart) {
                 dart(opening.name());
+            } else if (opening.mouth().use() instanceof Use.Folded) {
+                folded(opening.name());
             } else {
                 for (Leg leg : Leg.values()) {
                     path("leg", PathData.open(Measured.leg(piece, opening.name(), leg)));
                 }
             }
         }
+    }
+
+    /** Folds that are seen are drawn like legs, those beneath and the placement line as a bisector is. */
+    private void folded(String fold) {
+        FoldEnd.Lines lines = FoldEnd.lines(piece, fold);
+        lines.seen().forEach(line -> path("leg", PathData.open(line)));
+        lines.hidden().forEach(line -> path("bisector", PathData.open(line)));
+        path(lines.seen().size() == 1 ? "leg" : "bisector", PathData.open(lines.placement()));
     }
 
     private void insideDarts() {
