@@ -174,29 +174,34 @@ class SpreadTest {
         List<Double> shares =
                 slashes.stream().map(slash -> random.nextDouble(0.5, 2)).toList();
         double sweep = panel.edge("hem").length() + random.nextDouble(1, 300);
-        Answer<List<Spread.Opened>> answer = Sweep.gaps(panel, "hem", slashes, shares, sweep);
+        Answer answer = Sweep.gap(panel, "hem", slashes, shares, sweep);
+        List<Spread.Opened> opened = Sweep.hinged(slashes, shares, answer.value());
 
         assertThat(answer).isInstanceOf(Answer.Unique.class);
-        assertThat(Sweep.along(panel, "hem", answer.get())).as("seed %d", seed).isCloseTo(sweep, within(1e-9));
+        assertThat(Sweep.along(panel, "hem", opened)).as("seed %d", seed).isCloseTo(sweep, within(1e-9));
+        Piece spread = Spread.all(panel, opened, Stay.CENTRE).piece();
         double arcs = panel.edge("hem").length();
-        Piece spread = Spread.all(panel, answer.get(), Stay.CENTRE).piece();
         for (Slash slash : slashes) {
             arcs += Measured.angle(spread, slash.name())
                     * Measured.leg(spread, slash.name(), Leg.BEFORE).length();
         }
         assertThat(arcs).as("along, from the angles measured").isCloseTo(sweep, within(1e-9));
-        for (int i = 1; i < slashes.size(); i++) {
-            assertThat(answer.get().get(i).gap() / answer.get().get(0).gap())
-                    .isCloseTo(shares.get(i) / shares.get(0), within(1e-12));
+        for (int i = 0; i < slashes.size(); i++) {
+            assertThat(Measured.intake(spread, slashes.get(i).name()) / shares.get(i))
+                    .as("graded as asked")
+                    .isCloseTo(Measured.intake(spread, slashes.get(0).name()) / shares.get(0), within(1e-9));
         }
     }
 
     @Test
     void aSweepThatCannotBeHadIsToldWithTheRange() {
         List<Slash> slashes = Spread.even(panel(255, 600), "flare", "hem", "waist", 3);
-        assertThat(Sweep.gaps(panel(255, 600), "hem", slashes, 200).refusal(Steps.DEFAULT))
-                .contains("Hinged slashes lengthen 'hem', up to a half turn at one of them: asked 7 7/8 in (20.0 cm),"
-                        + " possible 10 in (25.5 cm) to 232 5/8 in (591.0 cm).");
+        Answer answer = Sweep.gap(panel(255, 600), "hem", slashes, 200);
+        assertThat(answer.sentence(Steps.DEFAULT))
+                .isEqualTo(
+                        "Gaps for a sweep of 7 7/8 in (20.0 cm) along 'hem': none, for hinged slashes only lengthen an edge,"
+                                + " up to a half turn at one of them (asked 7 7/8 in (20.0 cm), possible 10 in (25.5 cm) to"
+                                + " 232 5/8 in (591.0 cm)).");
     }
 
     @ParameterizedTest
@@ -313,7 +318,7 @@ class SpreadTest {
                         call(() -> new Gap(0, 300, 100)),
                         "The gaps at two ends differ by at most twice the slash: 0.0 and 300.0 mm, slash 100.0 mm."),
                 Arguments.of(
-                        call(() -> Sweep.gaps(panel, "hem", List.of(slash), List.of(), 500)),
+                        call(() -> Sweep.gap(panel, "hem", List.of(slash), List.of(), 500)),
                         "There is at least one slash, and for each a share of more than 0: 1 slashes, shares []."),
                 Arguments.of(
                         call(() -> new Spread.Limits(-1, 1)),
