@@ -138,7 +138,7 @@ public final class Smooth {
     }
 
     /** The piece with every opening of the edge filled. */
-    private static Reworked filled(Piece piece, String edge) {
+    static Reworked filled(Piece piece, String edge) {
         Border border = new Border.OfEdge(edge);
         Reworked done = new Reworked(piece, Ledger.EMPTY);
         for (Opening opening : piece.openings()) {
@@ -203,7 +203,7 @@ public final class Smooth {
     /**
      * One cubic whose handles are those of a circular arc of the same turn: {@code h = c / (3 cos^2(turn/4))} with chord {@code c}.
      */
-    private static Cubic oneCurve(Vector2D from, Vector2D leaving, Vector2D to, Vector2D arriving) {
+    static Cubic oneCurve(Vector2D from, Vector2D leaving, Vector2D to, Vector2D arriving) {
         double turn = Math.atan2(leaving.signedArea(arriving), leaving.dot(arriving));
         double cosine = Math.cos(turn / 4);
         double handle = from.distance(to) / 3 / cosine / cosine;

@@ -388,17 +388,36 @@ public final class Spread {
      * @throws IllegalArgumentException when the count is less than 1 or an edge is unknown
      */
     public static List<Slash> even(Piece piece, String name, String from, String to, int count) {
+        return between(piece, name, from, 0, piece.edge(from).length(), to, count);
+    }
+
+    /**
+     * Slashes from a stretch of one edge to the stretch opposite on another, evenly spaced on both.
+     *
+     * @param piece the piece
+     * @param name the name of the slashes, which are numbered from 1
+     * @param from the edge on which they start
+     * @param start the base arc in mm where the stretch begins
+     * @param stop the base arc where it ends
+     * @param to the edge on which they end, in the same shares of its length
+     * @param count how many, 1 or more
+     * @return the slashes, in the direction of the edge on which they start
+     * @throws IllegalArgumentException when the count is less than 1 or an edge is unknown
+     */
+    public static List<Slash> between(
+            Piece piece, String name, String from, double start, double stop, String to, int count) {
         if (count < 1) {
             throw new IllegalArgumentException("There is at least 1 slash: " + count + ".");
         }
-        double start = piece.edge(from).length();
+        double length = piece.edge(from).length();
         double end = piece.edge(to).length();
         boolean opposite = forward(piece, from) == forward(piece, to);
         List<Slash> slashes = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
-            double share = (double) i / (count + 1);
+            double arc = start + i * (stop - start) / (count + 1);
+            double share = arc / length;
             slashes.add(Slash.straight(
-                    name + " " + i, Spot.on(from, share * start), Spot.on(to, (opposite ? 1 - share : share) * end)));
+                    name + " " + i, Spot.on(from, arc), Spot.on(to, (opposite ? 1 - share : share) * end)));
         }
         return slashes;
     }
