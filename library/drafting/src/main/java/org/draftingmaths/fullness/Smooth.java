@@ -105,7 +105,7 @@ public final class Smooth {
      * told, that of the blend and that of the setting.
      *
      * <pre>{@code
-     * Reworked hem = Smooth.edgeTo(spread, "hem", new Smooth.Blend.OneCurve(), Smooth.Ends.SQUARE, 450);
+     * Reworked hem = Smooth.edgeTo(skirt, "hem", new Smooth.Blend.OneCurve(), Smooth.Ends.SQUARE, 450);
      * }</pre>
      *
      * @param piece the piece
