@@ -12,8 +12,8 @@ import org.draftingmaths.unit.Steps;
  * the results that can be reached are told), or there are several (and then it is told which was taken and why).
  *
  * <pre>{@code
- * Answer share = CircleSkirt.shareForSweep(waist, length, sweep);
- * double k = share.value();
+ * Answer underlay = PleatPlan.underlay(PleatPlan.Kind.KNIFE, 16, 67, 2192);
+ * double u = underlay.value();
  * }</pre>
  */
 public sealed interface Answer extends Entry {

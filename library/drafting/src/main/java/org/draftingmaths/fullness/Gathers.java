@@ -31,6 +31,9 @@ import org.draftingmaths.unit.Steps;
  */
 public final class Gathers {
 
+    /** A share of a strip that is no more than rounding. */
+    private static final double ROUNDING = 1e-9;
+
     private Gathers() {}
 
     /**
@@ -67,6 +70,23 @@ public final class Gathers {
                         asked,
                         "less cloth cannot be gathered into more",
                         new Reach(Quantity.LENGTH, flat, finished, Double.POSITIVE_INFINITY));
+    }
+
+    /**
+     * How many strips of cloth must be joined for a length: {@code ceil(length / (width - allowances))}.
+     *
+     * @param length the length in mm that is wanted in all, flat
+     * @param width the usable width of the cloth in mm
+     * @param allowances what the seams take of each strip, in mm
+     * @return the number of strips
+     * @throws IllegalArgumentException when a figure is out of range
+     */
+    public static int strips(double length, double width, double allowances) {
+        if (!(length > 0 && Double.isFinite(length) && allowances >= 0 && width > allowances && Double.isFinite(width))) {
+            throw new IllegalArgumentException("A length is more than 0 mm and a strip wider than its seams: " + length
+                    + " mm, strips of " + width + " mm with seams of " + allowances + " mm.");
+        }
+        return (int) Math.ceil(length / (width - allowances) - ROUNDING);
     }
 
     /**

@@ -140,7 +140,7 @@ public record SideFlare(double from, double added, double blend) {
         CurvePath level = corner.hem();
         return Smooth.oneCurve(
                         level.start(), level.startTangent(), down.end(), square(down.endTangent(), level.endTangent()))
-                .length(1e-11);
+                .length(1e-10);
     }
 
     /** The seam from above to its new end, as long as it was. */
@@ -164,7 +164,7 @@ public record SideFlare(double from, double added, double blend) {
         CurvePath kept = seam.between(0, above - blend);
         Vector2D begins = hip.add(way.multiply(blend));
         Cubic bend = Smooth.oneCurve(kept.end(), seam.tangentBefore(above - blend), begins, way);
-        double left = seam.length() - kept.length() - bend.length(1e-11);
+        double left = seam.length() - kept.length() - bend.length(1e-10);
         return kept.then(CurvePath.of(bend)).then(CurvePath.polyline(begins, begins.add(way.multiply(left))));
     }
 
