@@ -65,7 +65,8 @@ class FullnessTest {
     void threeSlashesHingedAtTheWaist(double gap, double added) {
         Piece skirt = panel(300, 24 * INCH);
         List<Slash> slashes = Spread.even(skirt, "flare", "hem", "waist", 3);
-        Piece spread = Spread.all(skirt, Sweep.hinged(slashes, gap * INCH), Stay.CENTRE).piece();
+        Piece spread = Spread.all(skirt, Sweep.hinged(slashes, gap * INCH), Stay.CENTRE)
+                .piece();
         assertThat(Lengths.folded(spread, "hem") - 300).as("published").isCloseTo(added * INCH, within(1e-9));
         assertThat(Lengths.drawn(spread, "waist")).isCloseTo(300, within(1e-9));
         for (Slash slash : slashes) {
@@ -126,7 +127,8 @@ class FullnessTest {
         Piece skirt = panel(255, 600);
         List<Slash> slashes = Spread.even(skirt, "flare", "hem", "waist", 3);
         double gap = Sweep.gap(skirt, "hem", slashes, 450).value();
-        Piece spread = Spread.all(skirt, Sweep.hinged(slashes, gap), Stay.CENTRE).piece();
+        Piece spread =
+                Spread.all(skirt, Sweep.hinged(slashes, gap), Stay.CENTRE).piece();
         double turn = slashes.stream()
                 .mapToDouble(slash -> Measured.angle(spread, slash.name()))
                 .sum();
@@ -135,7 +137,8 @@ class FullnessTest {
         assertThat(Math.toDegrees(turn / 3)).isCloseTo(6.2, within(0.05));
         assertThat(gap / 10).isCloseTo(6.5, within(0.05));
         assertThat(Lengths.drawn(spread, "hem") / 10).as("by chords").isCloseTo(44.99, within(0.005));
-        Piece hem = Smooth.edgeTo(spread, "hem", new Smooth.Blend.OneCurve(), Smooth.Ends.SQUARE, 450).piece();
+        Piece hem = Smooth.edgeTo(spread, "hem", new Smooth.Blend.OneCurve(), Smooth.Ends.SQUARE, 450)
+                .piece();
         assertThat(Lengths.base(hem, "hem")).isCloseTo(450, within(1e-9));
     }
 
@@ -149,8 +152,10 @@ class FullnessTest {
         Piece half = panel(4 * INCH, 36 * INCH);
         double sweep = 0;
         for (double bottom : new double[] {10, 17.75, 17.75, 17.75, 17.75}) {
-            double added = SideFlare.added(half, "side", "hem", 30 * INCH, 50, bottom / 2 * INCH).value();
-            Piece gore = new SideFlare(30 * INCH, added, 50).at(half, "side", "hem").piece();
+            double added = SideFlare.added(half, "side", "hem", 30 * INCH, 50, bottom / 2 * INCH)
+                    .value();
+            Piece gore =
+                    new SideFlare(30 * INCH, added, 50).at(half, "side", "hem").piece();
             assertThat(Lengths.base(gore, "side")).isCloseTo(36 * INCH, within(1e-9));
             sweep += 2 * Lengths.base(gore, "hem");
         }
@@ -226,7 +231,9 @@ class FullnessTest {
         assertThat(full.atHip().face()).isCloseTo(67, within(1e-9));
         assertThat(full.atWaist().face()).isCloseTo(46.25, within(1e-9));
         assertThat(full.atHip().flat()).isCloseTo(3216, within(1e-9));
-        assertThat(full.findings()).singleElement().satisfies(finding -> assertThat(finding.where()).endsWith("waist"));
+        assertThat(full.findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.where()).endsWith("waist"));
         ShapedPleats half = new ShapedPleats(16, 740, 1072, 35);
         assertThat(half.atHip().flat()).isCloseTo(2192, within(1e-9));
         assertThat(half.atWaist().underlay() - 35).isCloseTo(10.4, within(0.05));
@@ -279,17 +286,12 @@ class FullnessTest {
     @CsvSource({"10, 15, 1.5", "10, 20, 2", "10, 30, 3", "15, 37.5, 2.5"})
     void gathersByTheirRatio(double finished, double flat, double ratio) {
         assertThat(Gathers.flat(finished * INCH, ratio) / INCH).as("published").isCloseTo(flat, within(1e-9));
-        assertThat(Gathers.ratio(finished * INCH, flat * INCH).value()).as("and back").isCloseTo(ratio, within(1e-12));
+        assertThat(Gathers.ratio(finished * INCH, flat * INCH).value())
+                .as("and back")
+                .isCloseTo(ratio, within(1e-12));
         Piece skirt = panel(finished * INCH, 300);
         Piece gathered = Gathers.spread(
-                        skirt,
-                        Lengths.start("waist"),
-                        Lengths.end(skirt, "waist"),
-                        "hem",
-                        5,
-                        ratio,
-                        1,
-                        Stay.CENTRE)
+                        skirt, Lengths.start("waist"), Lengths.end(skirt, "waist"), "hem", 5, ratio, 1, Stay.CENTRE)
                 .piece();
         assertThat(Paper.edge(gathered, "waist").length() / INCH)
                 .as("published, on a piece")

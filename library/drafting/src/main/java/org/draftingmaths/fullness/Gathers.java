@@ -82,7 +82,11 @@ public final class Gathers {
      * @throws IllegalArgumentException when a figure is out of range
      */
     public static int strips(double length, double width, double allowances) {
-        if (!(length > 0 && Double.isFinite(length) && allowances >= 0 && width > allowances && Double.isFinite(width))) {
+        if (!(length > 0
+                && Double.isFinite(length)
+                && allowances >= 0
+                && width > allowances
+                && Double.isFinite(width))) {
             throw new IllegalArgumentException("A length is more than 0 mm and a strip wider than its seams: " + length
                     + " mm, strips of " + width + " mm with seams of " + allowances + " mm.");
         }

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Cubic;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Meets;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
@@ -68,11 +69,7 @@ public record SideFlare(double from, double added, double blend) {
     public Reworked at(Piece piece, String seam, String hem) {
         Corner corner = Corner.of(piece, seam, hem);
         CurvePath down = line(corner);
-        Vector2D end = down.end();
-        Vector2D way = down.endTangent();
-        Vector2D arriving = square(way, corner.hem().endTangent());
-        CurvePath level = corner.hem();
-        CurvePath across = CurvePath.of(Smooth.oneCurve(level.start(), level.startTangent(), end, arriving));
+        CurvePath across = level(corner, down);
         Reworked redrawn = Redraw.edges(
                 piece,
                 Map.of(
@@ -136,11 +133,27 @@ public record SideFlare(double from, double added, double blend) {
 
     /** The length the hem will have. */
     private double hem(Corner corner) {
-        CurvePath down = line(corner);
-        CurvePath level = corner.hem();
-        return Smooth.oneCurve(
-                        level.start(), level.startTangent(), down.end(), square(down.endTangent(), level.endTangent()))
-                .length(1e-10);
+        return level(corner, line(corner)).length(1e-10);
+    }
+
+    /**
+     * The hem to its new end. Carried on straight it stays as it is up to as far before the meet with its new end direction as the end lies beyond that
+     * meet, and curves up from there; where there is no such place, it is one curve.
+     */
+    private static CurvePath level(Corner corner, CurvePath down) {
+        CurvePath hem = corner.hem();
+        Vector2D end = down.end();
+        Vector2D arriving = square(down.endTangent(), hem.endTangent());
+        double reach = hem.length() + hem.end().distance(end);
+        CurvePath on = hem.then(
+                CurvePath.polyline(hem.end(), hem.end().add(hem.endTangent().multiply(reach))));
+        CurvePath back = CurvePath.polyline(end.subtract(arriving.multiply(reach)), end);
+        return Meets.of(on, back).points().stream()
+                .filter(meet -> meet.onFirst() > meet.point().distance(end) + CurvePath.JOINT)
+                .min((one, other) -> Double.compare(other.onFirst(), one.onFirst()))
+                .map(meet -> on.between(0, meet.onFirst() - meet.point().distance(end)))
+                .map(kept -> kept.then(CurvePath.of(Smooth.oneCurve(kept.end(), kept.endTangent(), end, arriving))))
+                .orElseGet(() -> CurvePath.of(Smooth.oneCurve(hem.start(), hem.startTangent(), end, arriving)));
     }
 
     /** The seam from above to its new end, as long as it was. */

@@ -93,6 +93,7 @@ class SideFlareTest {
             assertThat(side.endTangent().dot(hem.endTangent())).isCloseTo(0, within(1e-9));
             assertThat(hem.startTangent().getY()).isCloseTo(0, within(1e-9));
             assertThat(hem.end().getY()).as("the hem's end is raised").isGreaterThan(0);
+            assertThat(hem.bounds().getMin().getY()).as("the hem does not dip").isGreaterThan(-1e-9);
             assertThat(piece.edge("waist")).isEqualTo(was.edge("waist"));
             if (blend > 0) {
                 assertThat(corners(side)).as("blended").isLessThan(1e-6);

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.Construction;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Nearest;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.FoldEnd;
@@ -28,6 +29,9 @@ final class PieceDrawing {
     private static final double LABEL_INSIDE = 1.6;
     private static final double NOTCH = 4;
     private static final double ARROW = 5;
+
+    /** How far down a fold, as a share of it, the arrow stands that says which way it is brought. */
+    private static final double FOLD_ARROW = 0.12;
 
     private final Piece piece;
     private final Pen pen;
@@ -128,6 +132,22 @@ final class PieceDrawing {
         lines.seen().forEach(line -> path("leg", PathData.open(line)));
         lines.hidden().forEach(line -> path("bisector", PathData.open(line)));
         path(lines.seen().size() == 1 ? "leg" : "bisector", PathData.open(lines.placement()));
+        lines.seen().forEach(line -> arrow(share(line, FOLD_ARROW), share(lines.placement(), FOLD_ARROW)));
+        CurvePath named = lines.hidden().get(0);
+        Vector2D way = upright(named.startTangent());
+        Vector2D aside = Vector2D.of(-way.getY(), way.getX());
+        text("middle dartname", share(named, 0.4).add(aside.multiply(pen.mm(1.2))), way, fold);
+    }
+
+    private static Vector2D share(CurvePath line, double share) {
+        return line.pointAt(share * line.length());
+    }
+
+    /** Which way a fold is brought. */
+    private void arrow(Vector2D from, Vector2D to) {
+        Vector2D way = from.directionTo(to);
+        Vector2D side = Vector2D.of(-way.getY(), way.getX()).multiply(pen.mm(ARROW) * 0.3);
+        path("leg", "M" + PathData.point(from) + "L" + PathData.point(to) + head(to, way.negate(), side));
     }
 
     private void insideDarts() {
@@ -201,6 +221,7 @@ final class PieceDrawing {
         }
     }
 
+    /** The name stands on the left of the grain line; where an edge and its name come close there, on the right. */
     private void grain(Grain grain) {
         Vector2D way = grain.direction();
         Vector2D side = Vector2D.of(-way.getY(), way.getX()).multiply(pen.mm(ARROW) * 0.35);
@@ -209,7 +230,10 @@ final class PieceDrawing {
         path("grain", shaft + heads);
         Vector2D upright = upright(way);
         Vector2D aside = Vector2D.of(-upright.getY(), upright.getX());
-        Vector2D at = grain.from().lerp(grain.to(), 0.5).add(aside.multiply(pen.mm(1.5)));
+        Vector2D middle = grain.from().lerp(grain.to(), 0.5);
+        Vector2D left = middle.add(aside.multiply(pen.mm(1.5)));
+        Vector2D right = middle.subtract(aside.multiply(pen.mm(1.5) + 0.75 * pen.label()));
+        Vector2D at = Nearest.of(Paper.outline(piece), left).distance() < 3 * pen.label() ? right : left;
         text("middle", at, upright, "grain of '" + piece.name() + "'");
     }
 
