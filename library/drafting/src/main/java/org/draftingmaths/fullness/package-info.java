@@ -1,7 +1,9 @@
 /**
  * Principle two: added fullness.
  *
- * <p>{@link org.draftingmaths.fullness.Spread} slashes a piece from edge to edge and spreads it, hinged at one edge or by an
- * equal gap all along, on the mechanism of {@code piece}.
+ * <p>{@link org.draftingmaths.fullness.Spread} slashes a piece and spreads it, {@link org.draftingmaths.fullness.Smooth} blends an edge
+ * afterwards, {@link org.draftingmaths.fullness.SideFlare} adds flare at a seam, {@link org.draftingmaths.fullness.Gathers} and {@link
+ * org.draftingmaths.fullness.Pleats} put the fullness to use, and {@link org.draftingmaths.fullness.Budget} says what it costs in cloth.
+ * A question asked backwards is an {@link org.draftingmaths.fullness.Answer}. All of it on the mechanism of {@code piece}.
  */
 package org.draftingmaths.fullness;

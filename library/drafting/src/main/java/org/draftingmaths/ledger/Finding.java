@@ -74,6 +74,18 @@ public record Finding(
         GRAIN_MISSING("the piece has no grain line"),
         /** A text finds no clear place inside the stitch line. */
         TEXT_TOO_LARGE("the text does not fit inside the stitch line"),
+        /** A slash is hinged so near a corner that the allowance cannot follow. */
+        HINGE_NEAR_CORNER("the hinge lies too near a corner"),
+        /** A slash opens by more than one slash should. */
+        SLASH_TOO_WIDE("the slash opens too wide; use more slashes"),
+        /** The underlays of two folds lie over one another. */
+        UNDERLAYS_OVERLAP("the underlays overlap"),
+        /** A folded tuck or pleat is released too near the point of its opening. */
+        RELEASED_TOO_LATE("the stitching ends too near the point"),
+        /** Equal parts as they are printed do not come to the whole. */
+        PRINTED_PARTS_MISS("the printed parts do not come to the whole"),
+        /** A gathered stretch has so little fullness that it looks like a mistake. */
+        GATHERS_TOO_FEW("the gathers are so few that they look like a mistake"),
         /** Two measures, each plausible, hardly belong to one body. */
         MEASURES_UNLIKELY("the measures hardly belong to one body");
 

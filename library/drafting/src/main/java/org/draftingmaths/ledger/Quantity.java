@@ -14,7 +14,9 @@ public enum Quantity {
     /** In radians; printed in degrees. */
     ANGLE,
     /** A bare number. */
-    COUNT;
+    COUNT,
+    /** One length to another, such as a gathered edge to the seam it is sewn to. */
+    RATIO;
 
     private static final double SQUARE_INCH = 25.4 * 25.4;
 
@@ -31,6 +33,7 @@ public enum Quantity {
             case AREA -> String.format(Locale.ROOT, "%.1f sq in (%.1f sq cm)", value / SQUARE_INCH, value / 100);
             case ANGLE -> Angles.degrees(value);
             case COUNT -> String.format(Locale.ROOT, "%.0f", value);
+            case RATIO -> String.format(Locale.ROOT, "%.2f", value);
         };
     }
 
@@ -46,6 +49,7 @@ public enum Quantity {
             case AREA -> String.format(Locale.ROOT, "%.2f sq mm", value);
             case ANGLE -> Angles.degrees(value, 2);
             case COUNT -> String.format(Locale.ROOT, "%.0f", value);
+            case RATIO -> String.format(Locale.ROOT, "%.4f", value);
         };
     }
 }

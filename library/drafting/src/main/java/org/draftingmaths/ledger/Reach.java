@@ -8,7 +8,7 @@ import org.draftingmaths.unit.Steps;
  * @param quantity what kind of figure it is
  * @param asked the figure asked, in the library's own unit
  * @param least the least that is possible
- * @param most the most that is possible
+ * @param most the most that is possible; infinite when there is no end to it
  */
 public record Reach(Quantity quantity, double asked, double least, double most) {
 
@@ -18,7 +18,17 @@ public record Reach(Quantity quantity, double asked, double least, double most) 
      * @return for example {@code asked 15.0°, possible 0.0° to 12.8°}
      */
     public String words() {
-        return "asked " + quantity.print(asked, Steps.DEFAULT) + ", possible " + quantity.print(least, Steps.DEFAULT)
-                + " to " + quantity.print(most, Steps.DEFAULT);
+        return words(Steps.DEFAULT);
+    }
+
+    /**
+     * The reach in words.
+     *
+     * @param steps the steps to which lengths are rounded for print
+     * @return for example {@code asked 15.0°, possible 0.0° to 12.8°}
+     */
+    public String words(Steps steps) {
+        String upwards = Double.isInfinite(most) ? " or more" : " to " + quantity.print(most, steps);
+        return "asked " + quantity.print(asked, steps) + ", possible " + quantity.print(least, steps) + upwards;
     }
 }

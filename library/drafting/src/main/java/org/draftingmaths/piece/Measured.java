@@ -126,17 +126,33 @@ public final class Measured {
     }
 
     /**
-     * The motion of the after side as seen from the before side that parts an opening by an equal gap: a shift square to its
-     * chord.
+     * The motion of the after side as seen from the before side that parts the two ends of an opening by given gaps, both square to
+     * the line half way between its legs. With {@code H} the chord of the legs, it turns by {@code a = 2 asin((gap - farGap) / 2H)} and
+     * shifts the inner end by {@code farGap}. It is made from the ends of the slash, never from the point where the legs would
+     * meet, so that equal gaps are no exception.
      *
      * @param piece the piece
      * @param opening the name of the opening
-     * @param gap by how much to part it, in mm
+     * @param gap by how much to part it at its mouth, in mm, straight; negative to close it
+     * @param farGap by how much to part it at its other end
      * @return the relative motion
+     * @throws IllegalArgumentException when the two differ by more than twice the chord
      */
-    public static Motion apart(Piece piece, String opening, double gap) {
-        Vector2D inwards = inwards(leg(piece, opening, Leg.BEFORE)).normalize();
-        Vector2D right = Vector2D.of(inwards.getY(), -inwards.getX());
-        return Motion.shift(right.multiply(wayRound(piece, opening) * gap));
+    public static Motion apart(Piece piece, String opening, double gap, double farGap) {
+        CurvePath leg = leg(piece, opening, Leg.BEFORE);
+        double chord = leg.start().distance(leg.end());
+        double sine = (gap - farGap) / 2 / chord;
+        if (!(Math.abs(sine) <= 1)) {
+            throw new IllegalArgumentException("Gaps of " + gap + " and " + farGap
+                    + " mm differ by more than twice the length of '" + opening + "', which is " + chord + " mm.");
+        }
+        int way = wayRound(piece, opening);
+        double half = way * Math.asin(sine);
+        Vector2D inwards = inwards(leg).normalize();
+        Vector2D right = Vector2D.of(inwards.getY(), -inwards.getX()).multiply(way * farGap);
+        Vector2D shift = Vector2D.of(
+                right.getX() * Math.cos(half) - right.getY() * Math.sin(half),
+                right.getX() * Math.sin(half) + right.getY() * Math.cos(half));
+        return new Motion(leg.end(), 2 * half, shift);
     }
 }

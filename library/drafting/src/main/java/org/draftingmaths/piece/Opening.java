@@ -41,6 +41,21 @@ public record Opening(String name, Mouth mouth, Optional<Mouth> farMouth, CurveP
         return new Opening(name, mouth.used(use), farMouth, before, after);
     }
 
+    /**
+     * The same opening put to another use at its other end.
+     *
+     * @param use the use
+     * @return the opening
+     * @throws org.draftingmaths.ledger.DraftingException when it ends at a point inside
+     */
+    public Opening usedFar(Use use) {
+        if (farMouth.isEmpty()) {
+            throw new org.draftingmaths.ledger.DraftingException(
+                    "Use '" + name + "' at its other end", "it ends at a point inside the piece");
+        }
+        return new Opening(name, mouth, farMouth.map(far -> far.used(use)), before, after);
+    }
+
     Border leg(Leg leg) {
         return new Border.OfLeg(name, leg);
     }

@@ -14,10 +14,10 @@ import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Ledger;
 
 /**
- * The primitives that every operation is made of, and their inverses: cut, move, join, take out, mirror.
+ * The primitives that every operation is made of, and their inverses: cut, move, join, take out, fill, mirror.
  *
  * <p>Conserved by each: the base of every edge, the base arc of every mark, the net area of cloth (but for what is taken
- * out, which the ledger keeps), the shape of every panel. {@code undo(rework(piece)) = piece} to rounding.
+ * out or filled in, which the ledger keeps), the shape of every panel. {@code undo(rework(piece)) = piece} to rounding.
  */
 public final class Panels {
 
@@ -188,6 +188,26 @@ public final class Panels {
         return TakeOut.takeOut(piece, piece.opening(first), piece.opening(second), gap);
     }
 
+    // ------------------------------------------------------------------------------------------------ fill
+
+    /**
+     * Fills the gap of an opening with cloth, as far as what is drawn across its mouths: the sheet goes on through it, a later
+     * line may cross it, and the edges that it broke are whole again and may be redrawn.
+     *
+     * <p>Conserved: the outline on paper, the drawn and the folded length of every edge, the place of every notch. Changed and told:
+     * the base of an edge that the opening broke, which gains the width drawn across and is bent as the edge lies now, and the net
+     * area, which gains the gap. Legs of unequal length that lie on one another are filled too: the step is left in the edge.
+     *
+     * @param piece the piece
+     * @param name the opening: undecided, eased, gathered or left as flare
+     * @return the piece without that opening
+     * @throws DraftingException when the opening is stitched or folded, when another slash ends on one of its legs, or when what is
+     *     drawn across would cross the cloth
+     */
+    public static Reworked fill(Piece piece, String name) {
+        return Fill.fill(piece, piece.opening(name));
+    }
+
     // ------------------------------------------------------------------------------------------------ mirror
 
     /**
@@ -255,6 +275,9 @@ public final class Panels {
         }
         if (step instanceof Step.LegEndsMoved moved) {
             return LegEnds.undo(piece, moved);
+        }
+        if (step instanceof Step.Filled filled) {
+            return Fill.undo(piece, filled);
         }
         if (step instanceof Step.Unfolded unfolded) {
             return Unfold.undo(piece, unfolded);

@@ -12,6 +12,7 @@ import org.draftingmaths.curve.CurvePath;
  * each mouth from the end of the one leg to the end of the other.
  *
  * <p>Across a stitched dart the outline follows the underlay, so that all layers end on one line when the dart is folded.
+ * So it does across a pleat or tuck.
  * Across ease, gathers and flare it is one smooth curve, tangent to the edge on either side; across a slash whose use is
  * not decided it is the straight chord.
  */
@@ -35,7 +36,8 @@ public final class Paper {
             here = here.next(piece);
             while (here.run(piece).border() instanceof Border.OfLeg leg) {
                 Place across = across(piece, leg, here.run(piece));
-                cap(piece, leg, here.run(piece), across).ifPresent(sides::add);
+                cap(piece, leg, here.run(piece), across, Optional.of(sides.get(sides.size() - 1)))
+                        .ifPresent(sides::add);
                 here = across.next(piece);
             }
         } while (!here.equals(first));
@@ -135,7 +137,8 @@ public final class Paper {
         throw new IllegalStateException("Opening '" + leg.opening() + "' has only one leg on the outline.");
     }
 
-    private static Optional<PaperSide> cap(Piece piece, Border.OfLeg leg, Run entering, Place across) {
+    private static Optional<PaperSide> cap(
+            Piece piece, Border.OfLeg leg, Run entering, Place across, Optional<PaperSide> before) {
         Opening opening = piece.opening(leg.opening());
         Mouth mouth = entering.forward() ? opening.mouth() : opening.farMouth().orElse(opening.mouth());
         Vector2D from = piece.place(entering).start();
@@ -143,19 +146,26 @@ public final class Paper {
         if (from.distance(to) <= Panels.TOUCH) {
             return Optional.empty();
         }
-        boolean forward = leg.leg() == Leg.BEFORE;
+        boolean forward = before.filter(side -> side.edge().equals(edge(mouth.border())))
+                .map(PaperSide::forward)
+                .orElseGet(() -> across.next(piece).run(piece).forward());
         return Optional.of(new PaperSide(
                 edge(mouth.border()),
                 Optional.of(opening.name()),
-                drawn(piece, opening, mouth, leg, from, to),
+                drawn(piece, opening, entering.forward(), leg.leg(), from, to),
                 forward));
     }
 
-    private static CurvePath drawn(
-            Piece piece, Opening opening, Mouth mouth, Border.OfLeg entering, Vector2D from, Vector2D to) {
+    /** What is drawn across a mouth, from the end of the leg that is entered to the end of the other. */
+    static CurvePath drawn(Piece piece, Opening opening, boolean atMouth, Leg entering, Vector2D from, Vector2D to) {
+        Mouth mouth = atMouth ? opening.mouth() : opening.farMouth().orElse(opening.mouth());
         if (mouth.use() instanceof Use.Dart) {
             CurvePath end = DartEnd.shape(piece, opening.name());
-            return entering.leg() == Leg.BEFORE ? end : end.reversed();
+            return entering == Leg.BEFORE ? end : end.reversed();
+        }
+        if (mouth.use() instanceof Use.Folded) {
+            CurvePath end = FoldEnd.shape(piece, opening.name(), atMouth);
+            return entering == Leg.BEFORE ? end : end.reversed();
         }
         if (((Use.Left) mouth.use()).kind() == Use.Kind.SLASH) {
             return CurvePath.polyline(from, to);
@@ -163,11 +173,11 @@ public final class Paper {
         Vector2D chord = from.directionTo(to);
         return smooth(
                 from,
-                DartEnd.away(piece, opening.name(), entering.leg())
+                Beyond.edge(piece, opening, entering, atMouth, 0)
                         .map(seam -> seam.startTangent().negate())
                         .orElse(chord),
                 to,
-                DartEnd.away(piece, opening.name(), entering.leg().other())
+                Beyond.edge(piece, opening, entering.other(), atMouth, 0)
                         .map(CurvePath::startTangent)
                         .orElse(chord));
     }

@@ -256,17 +256,37 @@ public record Piece(
      *     cross or leave the cloth
      */
     public Piece using(String opening, Use use) {
-        Opening changed = opening(opening).used(use);
-        Piece used = withOpenings(
-                openings.stream()
-                        .map(each -> each.name().equals(opening) ? changed : each)
-                        .toList(),
-                panels);
+        Piece used = changed(opening(opening).used(use));
         if (use instanceof Use.Dart) {
             DartEnd.sewnTip(used, opening);
             StitchLines.requireSense(used, opening);
         }
         return used;
+    }
+
+    /**
+     * The same piece with an opening put to another use at its other end: a spread that is gathered at the waist and hangs free
+     * at the hem.
+     *
+     * @param opening the name of the opening
+     * @param use what becomes of its surplus there
+     * @return the piece
+     * @throws IllegalArgumentException when the use is a dart, which ends at a point
+     * @throws org.draftingmaths.ledger.DraftingException when the opening ends at a point inside
+     */
+    public Piece usingFar(String opening, Use use) {
+        if (use instanceof Use.Dart) {
+            throw new IllegalArgumentException("A dart is sewn from its mouth, not from its other end.");
+        }
+        return changed(opening(opening).usedFar(use));
+    }
+
+    private Piece changed(Opening other) {
+        return withOpenings(
+                openings.stream()
+                        .map(each -> each.name().equals(other.name()) ? other : each)
+                        .toList(),
+                panels);
     }
 
     /**

@@ -220,6 +220,72 @@ public sealed interface Step extends Entry {
     }
 
     /**
+     * The gap of an opening filled with cloth.
+     *
+     * @param opening the opening as it was
+     * @param area the cloth that was added, in square mm
+     * @param before the motion of its before leg
+     * @param after the motion of its after leg
+     * @param joints where the two parts were joined, in the order in which it was done
+     * @param notches the notches before
+     * @param notchesAfter the notches after
+     */
+    record Filled(
+            Opening opening,
+            double area,
+            AffineTransformMatrix2D before,
+            AffineTransformMatrix2D after,
+            List<Joint> joints,
+            List<Notch> notches,
+            List<Notch> notchesAfter)
+            implements Step {
+        /** Copies the lists. */
+        public Filled {
+            joints = List.copyOf(joints);
+            notches = List.copyOf(notches);
+            notchesAfter = List.copyOf(notchesAfter);
+        }
+
+        @Override
+        public String sentence(Steps steps) {
+            return "Fill '" + opening.name() + "' with cloth: " + Quantity.AREA.print(area, steps) + ".";
+        }
+    }
+
+    /**
+     * Where the two sides of a filled opening were joined: at one end of it, the edge there made one again over what is drawn across.
+     *
+     * @param arriving where the outline comes to it
+     * @param leaving where the outline goes on from it
+     * @param edge the edge whose base was changed, as it was; empty where no edge had to be joined
+     * @param edgeAfter the same edge as it is
+     * @param from the base arc at which the joined stretch begins
+     * @param to the base arc before at which the edge went on
+     * @param width the length of what was drawn across
+     * @param turn the isometry from the base before to the base after, beyond the joint
+     * @param arcs the base arcs before of what ends or begins beyond the joint, so that they come back to the last bit
+     */
+    record Joint(
+            Optional<Spot.On> arriving,
+            Optional<Spot.On> leaving,
+            Optional<Edge> edge,
+            Optional<Edge> edgeAfter,
+            double from,
+            double to,
+            double width,
+            AffineTransformMatrix2D turn,
+            List<Double> arcs) {
+        /** Copies the list. */
+        public Joint {
+            arcs = List.copyOf(arcs);
+        }
+
+        Joint at(Spot.On comes, Spot.On goes) {
+            return new Joint(Optional.of(comes), Optional.of(goes), edge, edgeAfter, from, to, width, turn, arcs);
+        }
+    }
+
+    /**
      * A half piece opened out at its fold.
      *
      * @param fold the edge that was the fold

@@ -90,6 +90,47 @@ public sealed interface Use {
         }
     }
 
+    /**
+     * Folded as a pleat or a tuck: the two legs are brought together and the surplus lies folded beneath. From the end of the stitching
+     * on the cloth is released.
+     *
+     * @param under on which side the underlay lies
+     * @param depth how far in mm it is stitched down from the edge; 0 when it is held in the seam alone
+     * @param lines along which lines it is stitched
+     */
+    record Folded(Under under, double depth, Stitched lines) implements Use {
+        /** Checks the depth. */
+        public Folded {
+            if (!(depth >= 0 && Double.isFinite(depth))) {
+                throw new IllegalArgumentException(
+                        "A fold is stitched down for 0 mm or more from the edge: " + depth + " mm.");
+            }
+        }
+
+        @Override
+        public boolean stitched() {
+            return true;
+        }
+    }
+
+    /** Where the underlay of a fold lies. */
+    enum Under {
+        /** Beneath the cloth before the opening: the before leg is the fold that is seen. */
+        BEFORE,
+        /** Beneath the cloth after it: the after leg is the fold that is seen. */
+        AFTER,
+        /** Half of it beneath either side: both legs are folds and meet on the centre line. */
+        BOTH
+    }
+
+    /** Along which lines a fold is stitched. */
+    enum Stitched {
+        /** Along the two legs. */
+        LEGS,
+        /** From the ends of the legs on square to the mouth: a tuck that takes as much all along. */
+        PARALLEL
+    }
+
     /** As what a surplus can be left in the edge. */
     enum Kind {
         /** A slash whose use is not decided yet. */

@@ -23,6 +23,13 @@ final class Arrows {
         return new Mark.Stroke(LineKind.GRAIN, lines, false);
     }
 
+    /** Which way a fold is brought. */
+    static Mark.Stroke fold(Vector2D from, Vector2D to, Pen pen) {
+        List<CurvePath> lines =
+                List.of(CurvePath.polyline(from, to), head(to, from.directionTo(to).negate(), pen));
+        return new Mark.Stroke(LineKind.LEG, lines, false);
+    }
+
     private static CurvePath head(Vector2D tip, Vector2D back, Pen pen) {
         Vector2D root = tip.add(back.multiply(pen.mm(LENGTH)));
         Vector2D side = Vector2D.of(-back.getY(), back.getX()).multiply(pen.mm(HALF_WIDTH));

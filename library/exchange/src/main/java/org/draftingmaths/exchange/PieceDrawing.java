@@ -9,6 +9,7 @@ import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
+import org.draftingmaths.piece.FoldEnd;
 import org.draftingmaths.piece.InsideDart;
 import org.draftingmaths.piece.Grain;
 import org.draftingmaths.piece.Laid;
@@ -39,6 +40,9 @@ final class PieceDrawing {
 
     /** The name of a level line stands to one side, where there is more room. */
     private static final double[] ASIDE = {0.7, 0.6, 0.8, 0.5, 0.4, 0.3, 0.2, 0.88, 0.12};
+
+    /** How far down a fold, as a share of it, the arrow stands that says which way it is brought. */
+    private static final double FOLD_ARROW = 0.12;
 
     private final Figure figure;
     private final Piece piece;
@@ -81,6 +85,10 @@ final class PieceDrawing {
         piece.openings().stream()
                 .filter(opening -> opening.mouth().use() instanceof Use.Dart)
                 .forEach(opening -> dartName(opening.name()));
+        piece.openings().stream()
+                .filter(opening -> opening.mouth().use() instanceof Use.Folded)
+                .forEach(opening -> words.beside(
+                        FoldEnd.lines(piece, opening.name()).hidden(), Wording.ALONG, TextKind.DART, opening.name()));
         insideDarts().forEach(this::insideDartName);
         piece.levels().forEach(this::levelName);
         figure.construction().forEach(this::constructionName);
@@ -120,11 +128,29 @@ final class PieceDrawing {
     private void opening(Opening opening) {
         if (opening.mouth().use() instanceof Use.Dart) {
             dart(opening.name());
+        } else if (opening.mouth().use() instanceof Use.Folded) {
+            folded(opening.name());
         } else {
             for (Leg leg : Leg.values()) {
                 draw(Mark.Stroke.open(LineKind.LEG, Measured.leg(piece, opening.name(), leg)));
             }
         }
+    }
+
+    /** Folds that are seen are drawn like legs, those beneath and the placement line as a bisector is. */
+    private void folded(String fold) {
+        FoldEnd.Lines lines = FoldEnd.lines(piece, fold);
+        boolean one = lines.seen().size() == 1;
+        lines.seen().forEach(line -> draw(Mark.Stroke.open(LineKind.LEG, line)));
+        lines.hidden().forEach(line -> draw(Mark.Stroke.open(LineKind.BISECTOR, line)));
+        draw(Mark.Stroke.open(one ? LineKind.LEG : LineKind.BISECTOR, lines.placement()));
+        lines.seen()
+                .forEach(line ->
+                        draw(Arrows.fold(share(line, FOLD_ARROW), share(lines.placement(), FOLD_ARROW), pen)));
+    }
+
+    private static Vector2D share(CurvePath line, double share) {
+        return line.pointAt(share * line.length());
     }
 
     private void dart(String dart) {
