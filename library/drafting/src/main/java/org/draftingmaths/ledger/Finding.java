@@ -25,7 +25,9 @@ public record Finding(Kind kind, String where, Quantity quantity, double measure
         /** Two edges that are sewn together carry different numbers of notches. */
         NOTCHES_UNPARTNERED("the notches have no partners"),
         /** Two measures, each plausible, hardly belong to one body. */
-        MEASURES_UNLIKELY("the measures hardly belong to one body");
+        MEASURES_UNLIKELY("the measures hardly belong to one body"),
+        /** A facing leaves too little room to be turned through. */
+        TOO_NARROW_TO_TURN("the strap is too narrow to be turned through");
 
         private final String words;
 
