@@ -140,7 +140,7 @@ public final class Bias {
      * @param edge the name of the edge
      * @param drawn its length in mm as it is drawn, and cut
      * @param hung what it becomes if it is cut so
-     * @param cut what it must be cut, so that it hangs to the length drawn
+     * @param cut what it must be cut, so that the whole piece hangs to the shape drawn
      */
     public record HungEdge(String edge, double drawn, double hung, double cut) implements Entry {
 
@@ -202,7 +202,8 @@ public final class Bias {
 
     /**
      * Corrections of length and width edge by edge, by the {@linkplain Shear model}: every edge is summed by its own thread angles, never by one
-     * share for all. Edges along the threads keep their lengths.
+     * share for all. Edges along the threads keep their lengths; the piece that hangs to the shape drawn has other directions, though, so that
+     * their length to be cut differs by a little.
      *
      * @param piece the piece with its grain
      * @param test a test of the very cloth

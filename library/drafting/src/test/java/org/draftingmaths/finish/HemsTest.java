@@ -288,7 +288,7 @@ class HemsTest {
                                 + " 1 1/2 in (3.9 cm) too long; ease it in.");
         assertThat(new HemPart(0, 100, -0.2, 20).sentence(Steps.DEFAULT))
                 .contains("is hollow")
-                .endsWith("1/4 in (0.8 cm) too short; stretch or clip it.");
+                .endsWith("3/8 in (0.8 cm) too short; stretch or clip it.");
         assertThat(new HemPart(0, 100, 0, 20).sentence(Steps.DEFAULT)).endsWith("is straight: the turn-up lies flat.");
     }
 

@@ -101,14 +101,14 @@ class StrapsTest {
         // Laid shoulder to shoulder the back is turned over and lies above the front.
         double through = Math.hypot(front + back, to - from);
         assertThat(strap.path()).isGreaterThanOrEqualTo(through - 1e-9);
-        assertEndsLieOnTheEdges(strap, body, front, across - from, back, across - to, seed);
+        assertEndsLieOnTheEdges(strap, front, across - from, back, across - to, seed);
     }
 
     /**
      * The strap laid on the body: its middle along the way, its end on the level top. The end's slope must be the top's: level.
      */
     private static void assertEndsLieOnTheEdges(
-            Strap strap, Draft body, double up, double aside, double upBack, double asideBack, long seed) {
+            Strap strap, double up, double aside, double upBack, double asideBack, long seed) {
         Vector2D first = way(Paper.edge(strap.piece(), "first end"));
         Vector2D last = way(Paper.edge(strap.piece(), "last end"));
         // On the front the strap runs (aside, up); turned upright by its own angle, the level top turns with it.
