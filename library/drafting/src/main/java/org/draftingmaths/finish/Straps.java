@@ -2,8 +2,12 @@ package org.draftingmaths.finish;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Meets;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Ledger;
@@ -12,7 +16,9 @@ import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.measure.Wearer;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
+import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Lengths;
+import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Notches;
 import org.draftingmaths.piece.Paper;
@@ -49,13 +55,14 @@ public final class Straps {
      * @param wearer what was declared about the wearer; unless an adult, a caution goes with the strap
      * @return the strap
      * @throws IllegalArgumentException when no part is given
-     * @throws DraftingException when two parts do not meet at a seam, or the ends slant so much that they cross
+     * @throws DraftingException when a part crosses a dart, when two parts do not meet at a seam, or when the ends slant so much that they cross
      */
     public static Strap strap(Draft draft, String name, List<StrapLine> way, StrapMake make, Wearer wearer) {
         if (way.isEmpty()) {
             throw new IllegalArgumentException("A strap needs a way over the body.");
         }
         String asked = "Make '" + name + "'";
+        way.forEach(line -> requireNoDart(draft.piece(line.piece()), line, asked));
         for (int i = 1; i < way.size(); i++) {
             requireMeet(draft, way.get(i - 1), way.get(i), asked);
         }
@@ -150,6 +157,25 @@ public final class Straps {
                 .line(-half, -low)
                 .grain(0, stitched * 0.2, 0, stitched * 0.8)
                 .piece();
+    }
+
+    /** On the body a dart is closed: a line across one that lies open on paper would be measured too long. */
+    private static void requireNoDart(Piece piece, StrapLine line, String asked) {
+        Stream<Map.Entry<String, CurvePath>> darts = Stream.concat(
+                piece.openings().stream()
+                        .flatMap(opening -> Stream.of(Leg.values())
+                                .map(leg -> Map.entry(opening.name(), Measured.leg(piece, opening.name(), leg)))),
+                piece.panels().stream()
+                        .flatMap(panel -> panel.darts().stream())
+                        .map(laid -> Map.entry(laid.dart(), piece.place(laid))));
+        darts.filter(dart -> !Meets.of(line.line(), dart.getValue()).isEmpty())
+                .findFirst()
+                .ifPresent(dart -> {
+                    throw new DraftingException(
+                            asked,
+                            "its way over '" + piece.name() + "' crosses '" + dart.getKey()
+                                    + "', which is closed on the body; measure on a piece where it was moved away");
+                });
     }
 
     private static void requireMeet(Draft draft, StrapLine one, StrapLine other, String asked) {

@@ -17,7 +17,6 @@ import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Flat;
-import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
@@ -221,6 +220,16 @@ class StrapsTest {
                         Wearer.ADULT))
                 .isInstanceOf(DraftingException.class)
                 .hasMessageContaining("no seam of the draft joins 'shoulder' of 'front' and 'side' of 'back'");
-        assertThat(Lengths.base(body.piece("front"), "shoulder")).isEqualTo(150);
+        Draft bodice = FacingsTest.bodice(new SplittableRandom(7));
+        Piece back = bodice.piece("back");
+        double near = back.edge("shoulder").length() * 0.7;
+        assertThatThrownBy(() -> Straps.strap(
+                        bodice,
+                        "strap",
+                        List.of(StrapLine.straight(back, "shoulder", near, "armhole", 90)),
+                        MAKE,
+                        Wearer.ADULT))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageContaining("its way over 'back' crosses 'shoulder dart', which is closed on the body");
     }
 }
