@@ -93,7 +93,9 @@ public record Finding(
         /** The centre of a cowl is no longer on paper than on the body. */
         NO_SURPLUS("the centre has no surplus, so the edge lies tight and no fold forms"),
         /** A cowl hangs lower than the apex. */
-        LOWER_THAN_APEX("the edge hangs lower than the apex and may expose");
+        LOWER_THAN_APEX("the edge hangs lower than the apex and may expose"),
+        /** A facing leaves too little room to be turned through. */
+        TOO_NARROW_TO_TURN("the strap is too narrow to be turned through");
 
         private final String words;
 

@@ -70,7 +70,11 @@ public final class FoldEnd {
             Vector2D otherWay) {
         AffineTransformMatrix2D mirror = Isometry.reflection(seen, seenWay);
         double width = seen.distance(other);
-        CurvePath edge = Beyond.edge(piece, piece.opening(fold.name()), leg, atMouth, 4 * width);
+        Optional<CurvePath> beyond = Beyond.edge(piece, piece.opening(fold.name()), leg, atMouth, 4 * width);
+        if (beyond.isEmpty()) {
+            return Optional.empty();
+        }
+        CurvePath edge = beyond.get();
         double reach = edge.length() + 2 * width;
         Vector2D at = mirror.apply(seen.lerp(other, 0.5));
         Vector2D way = mirror.applyVector(seenWay.add(otherWay).normalize()).multiply(reach);

@@ -281,6 +281,10 @@ public final class Panels {
         }
         if (step instanceof Step.Unfolded unfolded) {
             return Unfold.undo(piece, unfolded);
+        } else if (step instanceof Step.Extended extended) {
+            return Extend.undo(piece, extended);
+        } else if (step instanceof Step.GrainTurned turned) {
+            return piece.withGrain(Optional.of(turned.before()));
         }
         if (step instanceof Step.Parted parted) {
             throw new DraftingException(
