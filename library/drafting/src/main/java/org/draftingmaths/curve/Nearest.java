@@ -35,11 +35,22 @@ public record Nearest(double at, Vector2D point, double distance) {
 
     /** The place of a path nearest to a point; {@link #at} is the length from the path's start. */
     public static Nearest of(CurvePath path, Vector2D point) {
-        Nearest best = null;
+        Checks.point("point", point);
         int index = 0;
-        for (int i = 0; i < path.curves().size(); i++) {
-            Nearest here = of(path.curves().get(i), point);
-            if (best == null || here.distance < best.distance) {
+        double[] least = new double[path.curves().size()];
+        for (int i = 0; i < least.length; i++) {
+            least[i] = Box.around(path.curves().get(i)).distance(point);
+            index = least[i] < least[index] ? i : index;
+        }
+        // The curve in the nearest box first: it spares most of the others.
+        Nearest best = within(path.curves().get(index), 0, 1, point);
+        int first = index;
+        for (int i = 0; i < least.length; i++) {
+            if (i == first || least[i] > best.distance) {
+                continue;
+            }
+            Nearest here = within(path.curves().get(i), 0, 1, point);
+            if (here.distance < best.distance || (here.distance == best.distance && i < index)) {
                 best = here;
                 index = i;
             }
