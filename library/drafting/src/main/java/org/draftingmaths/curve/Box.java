@@ -25,6 +25,13 @@ record Box(double left, double right, double low, double high) {
         return new Box(Math.min(left, x), Math.max(right, x), Math.min(low, y), Math.max(high, y));
     }
 
+    /** A lower bound of the distance from a point to the curve inside, good to rounding. */
+    double distance(Vector2D p) {
+        double x = Math.max(0, Math.max(left - p.getX(), p.getX() - right));
+        double y = Math.max(0, Math.max(low - p.getY(), p.getY() - high));
+        return Plane.norm(x, y);
+    }
+
     boolean clearOf(Box other, double tolerance) {
         return left > other.right + tolerance
                 || other.left > right + tolerance

@@ -43,7 +43,7 @@ public record Cubic(Vector2D start, Vector2D startHandle, Vector2D endHandle, Ve
     }
 
     /** The length of the control polygon along the axes: at least its length and at most half as much again. */
-    private double around() {
+    double around() {
         return around(start, startHandle) + around(startHandle, endHandle) + around(endHandle, end);
     }
 

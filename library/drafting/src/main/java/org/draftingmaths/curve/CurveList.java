@@ -1,6 +1,7 @@
 package org.draftingmaths.curve;
 
 import java.util.AbstractList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.RandomAccess;
 import java.util.function.Supplier;
@@ -8,11 +9,15 @@ import java.util.function.Supplier;
 /** The curves of a path, unmodifiable, with their lengths and track once somebody has asked for them. */
 final class CurveList extends AbstractList<Curve> implements RandomAccess {
     private final Curve[] curves;
+    /** Each curve's own length, NaN if nobody asked for it yet. */
+    private volatile double[] own;
+
     private volatile double[] lengths;
     private volatile Track track;
 
-    private CurveList(Curve[] curves) {
+    private CurveList(Curve[] curves, double[] own) {
         this.curves = curves;
+        this.own = own;
     }
 
     /** A copy, or the list itself if it is one of these; a missing curve is refused. */
@@ -26,7 +31,24 @@ final class CurveList extends AbstractList<Curve> implements RandomAccess {
                 throw new IllegalArgumentException("curve " + i + " of the path is missing");
             }
         }
-        return new CurveList(copy);
+        double[] unknown = new double[copy.length];
+        Arrays.fill(unknown, Double.NaN);
+        return new CurveList(copy, unknown);
+    }
+
+    /** The curves of paths in order. Lengths asked for already are taken over: they are the same to the last bit. */
+    static CurveList joined(List<CurvePath> paths) {
+        int size = paths.stream().mapToInt(path -> path.curves().size()).sum();
+        Curve[] curves = new Curve[size];
+        double[] own = new double[size];
+        int at = 0;
+        for (CurvePath path : paths) {
+            CurveList list = (CurveList) path.curves();
+            System.arraycopy(list.curves, 0, curves, at, list.curves.length);
+            System.arraycopy(list.own, 0, own, at, list.curves.length);
+            at += list.curves.length;
+        }
+        return new CurveList(curves, own);
     }
 
     @Override
@@ -43,10 +65,13 @@ final class CurveList extends AbstractList<Curve> implements RandomAccess {
     double[] lengths() {
         double[] known = lengths;
         if (known == null) {
+            double[] each = own.clone();
             known = new double[curves.length + 1];
             for (int i = 0; i < curves.length; i++) {
-                known[i + 1] = known[i] + curves[i].length();
+                each[i] = Double.isNaN(each[i]) ? curves[i].length() : each[i];
+                known[i + 1] = known[i] + each[i];
             }
+            own = each;
             lengths = known;
         }
         return known;
@@ -54,11 +79,11 @@ final class CurveList extends AbstractList<Curve> implements RandomAccess {
 
     /** What is kept for the search of meets, made when first asked for. */
     Track track(Supplier<Track> make) {
-        Track known = track;
-        if (known == null) {
-            known = make.get();
-            track = known;
+        Track made = track;
+        if (made == null) {
+            made = make.get();
+            track = made;
         }
-        return known;
+        return made;
     }
 }

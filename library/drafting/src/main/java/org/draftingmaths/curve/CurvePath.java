@@ -61,6 +61,11 @@ public record CurvePath(List<Curve> curves) {
         return new CurvePath(Arrays.asList(curves));
     }
 
+    /** The paths end to end: each must start where the one before it ends. Equal to chaining them by {@link #then}. */
+    public static CurvePath joined(List<CurvePath> paths) {
+        return new CurvePath(CurveList.joined(paths));
+    }
+
     /** The straights from point to point: at least two points, consecutive ones distinct. */
     public static CurvePath polyline(Vector2D... points) {
         if (points.length < 2) {
@@ -95,9 +100,7 @@ public record CurvePath(List<Curve> curves) {
 
     /** This path and then the next, which must start where this one ends. */
     public CurvePath then(CurvePath next) {
-        List<Curve> both = new ArrayList<>(curves);
-        both.addAll(next.curves);
-        return new CurvePath(both);
+        return joined(List.of(this, next));
     }
 
     /** The same points, travelled the other way. */

@@ -173,8 +173,9 @@ final class Roots {
         double share = fa / (fa - fb);
         while (true) {
             double best = Math.abs(fa) < Math.abs(fb) ? a : b;
-            double least = 0.5 * Math.ulp(best) / Math.abs(b - a);
-            if (least > 0.25 || fa == 0 || fb == 0) {
+            // The least step is the last bit: half of it would round to no step at all, and nothing would be learnt.
+            double least = Math.ulp(best) / Math.abs(b - a);
+            if (least > 0.5 || fa == 0 || fb == 0) {
                 return best;
             }
             double x = a + Math.min(1 - least, Math.max(least, share)) * (b - a);

@@ -3,9 +3,9 @@ package org.draftingmaths.piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.DraftingException;
@@ -22,7 +22,7 @@ import org.draftingmaths.ledger.DraftingException;
  */
 record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
 
-    static Corners of(Piece piece, Spot mouth, Spot end, String asked) {
+    static Corners of(Piece piece, Spot mouth, Spot end, Supplier<String> asked) {
         Spot from = snapped(piece, mouth);
         Spot to = snapped(piece, end);
         Piece split = splitAt(splitAt(piece, from), to);
@@ -41,16 +41,16 @@ record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
         return only(found, mouth, end, asked);
     }
 
-    private static Corners only(List<Corners> found, Spot mouth, Spot end, String asked) {
+    private static Corners only(List<Corners> found, Spot mouth, Spot end, Supplier<String> asked) {
         if (found.isEmpty()) {
             throw new DraftingException(
-                    asked,
+                    asked.get(),
                     "no part of the piece has both " + mouth.words() + " and " + end.words()
                             + " on its edge: an opening lies between");
         }
         if (found.size() > 1) {
             throw new DraftingException(
-                    asked,
+                    asked.get(),
                     "an opening lies just there; say before or after it for " + mouth.words() + " or " + end.words());
         }
         return found.get(0);
@@ -84,25 +84,42 @@ record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
         return (run.from() < spot.arc() && spot.arc() < run.to()) || starts || ends;
     }
 
+    /** The panel's place among those of the piece. */
+    int index() {
+        return piece.panels().indexOf(panel);
+    }
+
     /** Where the cut starts. */
     Vector2D start() {
-        return piece.place(panel.ring().get(first)).start();
+        return start(panel.ring().get(first));
     }
 
     /** Where the cut ends. */
     Vector2D stop() {
-        return piece.place(panel.ring().get(last)).start();
+        return start(panel.ring().get(last));
+    }
+
+    private Vector2D start(Run run) {
+        return piece.point(run.border(), run.entry(), run);
     }
 
     double startArc() {
         return ((Spot.On) mouth).arc();
     }
 
-    void requireEnds(CurvePath along, String asked) {
-        if (along.start().distance(start()) > Panels.TOUCH || along.end().distance(stop()) > Panels.TOUCH) {
-            throw new IllegalArgumentException(asked + ": the curve to cut along must go from " + start() + " to "
-                    + stop() + ", but goes from " + along.start() + " to " + along.end() + ".");
+    /** The curve drawn from corner to corner, which must join them; the straight when none is drawn. */
+    CurvePath along(Optional<CurvePath> drawn, Supplier<String> asked) {
+        Vector2D start = start();
+        Vector2D stop = stop();
+        if (drawn.isEmpty()) {
+            return CurvePath.polyline(start, stop);
         }
+        CurvePath along = drawn.get();
+        if (along.start().distance(start) > Panels.TOUCH || along.end().distance(stop) > Panels.TOUCH) {
+            throw new IllegalArgumentException(asked.get() + ": the curve to cut along must go from " + start + " to "
+                    + stop + ", but goes from " + along.start() + " to " + along.end() + ".");
+        }
+        return along;
     }
 
     /** The runs from the mouth round to the other end. */
@@ -147,37 +164,45 @@ record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
             throw new IllegalArgumentException(String.format(
                     java.util.Locale.ROOT, "%s lies past the end: 0 to %.1f mm is possible.", on.words(), length));
         }
-        double arc = runsAlong(piece, on.border())
-                .flatMap(run -> Stream.of(run.from(), run.to()))
-                .filter(end -> Math.abs(end - on.arc()) <= Panels.TOUCH)
-                .findFirst()
-                .orElse(on.arc());
-        return new Spot.On(on.border(), arc, on.beside());
-    }
-
-    private static Stream<Run> runsAlong(Piece piece, Border border) {
-        return piece.panels().stream()
-                .flatMap(panel -> panel.ring().stream())
-                .filter(run -> run.border().equals(border));
+        for (Panel panel : piece.panels()) {
+            for (Run run : panel.ring()) {
+                for (double end : new double[] {run.from(), run.to()}) {
+                    if (Math.abs(end - on.arc()) <= Panels.TOUCH && run.border().equals(on.border())) {
+                        return new Spot.On(on.border(), end, on.beside());
+                    }
+                }
+            }
+        }
+        return on;
     }
 
     private static Piece splitAt(Piece piece, Spot spot) {
         if (!(spot instanceof Spot.On on)) {
             return piece;
         }
-        return piece.with(piece.panels().stream()
-                .map(panel -> panel.with(
-                        panel.ring().stream().flatMap(run -> splitAt(run, on)).toList()))
-                .toList());
+        for (int i = 0; i < piece.panels().size(); i++) {
+            List<Run> ring = piece.panels().get(i).ring();
+            for (int k = 0; k < ring.size(); k++) {
+                Run run = ring.get(k);
+                if (on.arc() > run.from() && on.arc() < run.to() && run.border().equals(on.border())) {
+                    return splitAt(piece, i, k, on.arc());
+                }
+            }
+        }
+        return piece;
     }
 
-    private static Stream<Run> splitAt(Run run, Spot.On on) {
-        if (!run.border().equals(on.border()) || on.arc() <= run.from() || on.arc() >= run.to()) {
-            return Stream.of(run);
-        }
-        Run lower = run.part(run.from(), on.arc());
-        Run upper = run.part(on.arc(), run.to());
-        return run.forward() ? Stream.of(lower, upper) : Stream.of(upper, lower);
+    private static Piece splitAt(Piece piece, int panel, int corner, double arc) {
+        Panel whole = piece.panels().get(panel);
+        Run run = whole.ring().get(corner);
+        Run lower = run.part(run.from(), arc);
+        Run upper = run.part(arc, run.to());
+        List<Run> ring = new ArrayList<>(whole.ring());
+        ring.set(corner, run.forward() ? lower : upper);
+        ring.add(corner + 1, run.forward() ? upper : lower);
+        List<Panel> panels = new ArrayList<>(piece.panels());
+        panels.set(panel, whole.with(ring));
+        return piece.with(panels);
     }
 
     /** The corners of a ring that lie at a spot. */

@@ -1,7 +1,9 @@
 package org.draftingmaths.piece;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -18,66 +20,83 @@ final class Outlines {
 
     private Outlines() {}
 
-    /** Refuses to work on a piece whose rings cross themselves: a check reports it, and nothing can be cut from it. */
-    static void requireSimple(Piece piece, String asked) {
+    /** The rings where they lie. Rings that cross themselves are refused: a check reports them, and nothing can be cut from them. */
+    static List<CurvePath> simpleRings(Piece piece, Supplier<String> asked) {
+        List<CurvePath> rings = new ArrayList<>();
         for (Panel panel : piece.panels()) {
-            List<Meet> crossings = Meets.selfMeets(piece.place(panel.ring())).points();
+            CurvePath ring = piece.place(panel.ring());
+            List<Meet> crossings = Meets.selfMeets(ring).points();
             if (!crossings.isEmpty()) {
                 throw new DraftingException(
-                        asked,
+                        asked.get(),
                         "the outline of '" + piece.name() + "' crosses itself at "
                                 + words(crossings.get(0).point()) + "; mend the outline first");
             }
+            rings.add(ring);
         }
+        return rings;
     }
 
-    /** Refuses a cut that leaves the panel or runs along its border. */
-    static void requireInside(Piece piece, Panel panel, CurvePath cut, String asked) {
+    /**
+     * Refuses a cut that leaves the panel or runs along its border. A cut that meets the ring at its ends only lies on one
+     * side of it throughout, so one place of it tells which.
+     *
+     * @param ring the panel's ring where it lies
+     */
+    static void requireInside(CurvePath ring, Piece piece, Panel panel, CurvePath cut, Supplier<String> asked) {
         requireNoLoop(cut, asked);
-        for (Run run : panel.ring()) {
-            CurvePath border = piece.place(run);
-            if (!near(cut.bounds(), border.bounds())) {
-                continue;
+        Meets meets = Meets.of(cut, ring);
+        for (Overlap overlap : meets.overlaps()) {
+            if (overlap.toFirst() - overlap.fromFirst() > Panels.TOUCH) {
+                double middle = (overlap.fromSecond() + overlap.toSecond()) / 2;
+                throw new DraftingException(
+                        asked.get(),
+                        "it runs along " + runAt(panel, middle).border().words() + " instead of through the cloth");
             }
-            Meets meets = Meets.of(cut, border);
-            for (Overlap overlap : meets.overlaps()) {
-                if (overlap.toFirst() - overlap.fromFirst() > Panels.TOUCH) {
-                    throw new DraftingException(
-                            asked, "it runs along " + run.border().words() + " instead of through the cloth");
-                }
-            }
-            for (Meet meet : meets.points()) {
-                if (!atAnEnd(cut, meet.point())) {
-                    throw new DraftingException(
-                            asked,
-                            "it leaves the cloth where it crosses "
-                                    + run.border().words() + " at " + words(meet.point())
-                                    + String.format(Locale.ROOT, ", after %.1f mm", meet.onFirst()));
-                }
+        }
+        for (Meet meet : meets.points()) {
+            if (!atAnEnd(cut, meet.point())) {
+                throw new DraftingException(
+                        asked.get(),
+                        "it leaves the cloth where it crosses "
+                                + runAt(panel, meet.onSecond()).border().words() + " at " + words(meet.point())
+                                + String.format(Locale.ROOT, ", after %.1f mm", meet.onFirst()));
             }
         }
         for (Laid dart : panel.darts()) {
             for (Meet meet : Meets.of(cut, piece.place(dart)).points()) {
                 if (!atAnEnd(cut, meet.point())) {
                     throw new DraftingException(
-                            asked,
+                            asked.get(),
                             "it crosses the double-pointed dart '" + dart.dart() + "' at " + words(meet.point()));
                 }
             }
         }
         Vector2D middle = cut.pointAt(cut.length() / 2);
-        if (Inside.of(piece.place(panel.ring()), middle, Panels.TOUCH) != Inside.Where.INSIDE) {
-            throw new DraftingException(asked, "it runs outside the cloth, at " + words(middle));
+        if (Inside.of(ring, middle, Panels.TOUCH) != Inside.Where.INSIDE) {
+            throw new DraftingException(asked.get(), "it runs outside the cloth, at " + words(middle));
         }
     }
 
-    private static void requireNoLoop(CurvePath cut, String asked) {
+    private static void requireNoLoop(CurvePath cut, Supplier<String> asked) {
         boolean straight = cut.curves().size() == 1 && cut.curves().get(0) instanceof Straight;
         if (!straight) {
             Meets.selfMeets(cut).points().stream().findFirst().ifPresent(meet -> {
-                throw new DraftingException(asked, "the line crosses itself at " + words(meet.point()));
+                throw new DraftingException(asked.get(), "the line crosses itself at " + words(meet.point()));
             });
         }
+    }
+
+    /** The run at a length along the ring; of two at a corner, the one before it. */
+    private static Run runAt(Panel panel, double along) {
+        double passed = 0;
+        for (Run run : panel.ring()) {
+            passed += run.length();
+            if (along <= passed + Panels.TOUCH) {
+                return run;
+            }
+        }
+        return panel.ring().get(panel.ring().size() - 1);
     }
 
     private static boolean atAnEnd(CurvePath cut, Vector2D point) {

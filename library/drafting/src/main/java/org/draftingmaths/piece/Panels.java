@@ -37,11 +37,10 @@ public final class Panels {
      * @throws DraftingException when the line leaves the panel, crosses its ring, or its two ends lie on no panel together
      */
     public static Reworked cut(Piece piece, Slash slash) {
-        Outlines.requireSimple(piece, slash.words());
-        Corners corners = Corners.of(piece, slash.mouth(), slash.end(), slash.words());
-        CurvePath along = slash.along().orElseGet(() -> CurvePath.polyline(corners.start(), corners.stop()));
-        corners.requireEnds(along, slash.words());
-        Outlines.requireInside(corners.piece(), corners.panel(), along, slash.words());
+        List<CurvePath> rings = Outlines.simpleRings(piece, slash::words);
+        Corners corners = Corners.of(piece, slash.mouth(), slash.end(), slash::words);
+        CurvePath along = corners.along(slash.along(), slash::words);
+        Outlines.requireInside(rings.get(corners.index()), corners.piece(), corners.panel(), along, slash::words);
         Opening opening = new Opening(
                 slash.name(),
                 Mouth.undecided(((Spot.On) slash.mouth()).border(), corners.startArc()),
@@ -305,7 +304,7 @@ public final class Panels {
 
     private static Piece reopened(Piece piece, Step.Joined joined) {
         String asked = "Open '" + joined.opening().name() + "' again";
-        Corners corners = Corners.of(piece, joined.mouth(), joined.end(), asked);
+        Corners corners = Corners.of(piece, joined.mouth(), joined.end(), () -> asked);
         if (corners.start().distance(joined.along().start()) > TOUCH
                 || corners.stop().distance(joined.along().end()) > TOUCH) {
             throw changedSince(asked);

@@ -51,9 +51,7 @@ public final class Paper {
      * @return the curve
      */
     public static CurvePath outline(Piece piece) {
-        return new CurvePath(sides(piece).stream()
-                .flatMap(side -> side.path().curves().stream())
-                .toList());
+        return CurvePath.joined(sides(piece).stream().map(PaperSide::path).toList());
     }
 
     /**
@@ -73,8 +71,7 @@ public final class Paper {
                 i++) {
             own.add(sides.get((start + i) % sides.size()));
         }
-        CurvePath path = new CurvePath(
-                own.stream().flatMap(side -> side.path().curves().stream()).toList());
+        CurvePath path = CurvePath.joined(own.stream().map(PaperSide::path).toList());
         return own.get(0).forward() ? path : path.reversed();
     }
 

@@ -1,10 +1,13 @@
 package org.draftingmaths.piece;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 
@@ -42,24 +45,21 @@ public record Piece(
         levels = List.copyOf(levels);
         insideDarts = List.copyOf(insideDarts);
         notches = List.copyOf(notches);
-        requireUnique(name, "edge", edges.stream().map(Edge::name));
-        requireUnique(
-                name,
-                "dart or slash",
-                Stream.concat(
-                        openings.stream().map(Opening::name),
-                        insideDarts.stream().map(InsideDart::name)));
-        requireUnique(name, "level line", levels.stream().map(LevelLine::name));
+        requireUnique(name, "edge", new HashSet<>(), edges, Edge::name);
+        Set<String> cuts = new HashSet<>();
+        requireUnique(name, "dart or slash", cuts, openings, Opening::name);
+        requireUnique(name, "dart or slash", cuts, insideDarts, InsideDart::name);
+        requireUnique(name, "level line", new HashSet<>(), levels, LevelLine::name);
     }
 
-    private static void requireUnique(String piece, String what, Stream<String> names) {
-        Set<String> seen = new HashSet<>();
-        names.forEach(each -> {
-            if (!seen.add(each)) {
+    private static <T> void requireUnique(
+            String piece, String what, Set<String> seen, List<T> parts, Function<T, String> name) {
+        for (T part : parts) {
+            if (!seen.add(name.apply(part))) {
                 throw new IllegalArgumentException(
-                        "Piece '" + piece + "' has more than one " + what + " named '" + each + "'.");
+                        "Piece '" + piece + "' has more than one " + what + " named '" + name.apply(part) + "'.");
             }
-        });
+        }
     }
 
     /**
@@ -70,10 +70,12 @@ public record Piece(
      * @throws IllegalArgumentException when the piece has no such edge; the message lists those it has
      */
     public Edge edge(String wanted) {
-        return edges.stream()
-                .filter(edge -> edge.name().equals(wanted))
-                .findFirst()
-                .orElseThrow(() -> unknown("edge", wanted, edges.stream().map(Edge::name)));
+        for (Edge edge : edges) {
+            if (edge.name().equals(wanted)) {
+                return edge;
+            }
+        }
+        throw unknown("edge", wanted, edges.stream().map(Edge::name));
     }
 
     /**
@@ -84,11 +86,12 @@ public record Piece(
      * @throws IllegalArgumentException when the piece has no such opening; the message lists those it has
      */
     public Opening opening(String wanted) {
-        return openings.stream()
-                .filter(opening -> opening.name().equals(wanted))
-                .findFirst()
-                .orElseThrow(
-                        () -> unknown("dart or slash", wanted, openings.stream().map(Opening::name)));
+        for (Opening opening : openings) {
+            if (opening.name().equals(wanted)) {
+                return opening;
+            }
+        }
+        throw unknown("dart or slash", wanted, openings.stream().map(Opening::name));
     }
 
     private IllegalArgumentException unknown(String what, String wanted, Stream<String> have) {
@@ -116,7 +119,7 @@ public record Piece(
      * @return the curve
      */
     public CurvePath place(Run run) {
-        CurvePath placed = part(base(run.border()), run.from(), run.to()).transformed(run.motion());
+        CurvePath placed = moved(part(base(run.border()), run.from(), run.to()), run.motion());
         return run.forward() ? placed : placed.reversed();
     }
 
@@ -127,7 +130,12 @@ public record Piece(
      * @return the curve
      */
     public CurvePath place(Stretch stretch) {
-        return part(level(stretch.line()).base(), stretch.from(), stretch.to()).transformed(stretch.motion());
+        return moved(part(level(stretch.line()).base(), stretch.from(), stretch.to()), stretch.motion());
+    }
+
+    /** What does not move is the base itself, which knows its lengths and its boxes already. */
+    private static CurvePath moved(CurvePath base, AffineTransformMatrix2D motion) {
+        return motion.equals(Isometry.NONE) ? base : base.transformed(motion);
     }
 
     private static CurvePath part(CurvePath base, double from, double to) {
@@ -186,8 +194,11 @@ public record Piece(
      * @return the curve
      */
     public CurvePath place(List<Run> ring) {
-        return new CurvePath(
-                ring.stream().flatMap(run -> place(run).curves().stream()).toList());
+        List<CurvePath> placed = new ArrayList<>();
+        for (Run run : ring) {
+            placed.add(place(run));
+        }
+        return CurvePath.joined(placed);
     }
 
     /**

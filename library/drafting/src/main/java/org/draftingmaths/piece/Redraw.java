@@ -71,7 +71,7 @@ public final class Redraw {
         Piece redrawn = with(piece, edges, notches);
         requireClosed(redrawn);
         String asked = "Redraw " + String.join(", ", sorted.keySet());
-        Outlines.requireSimple(redrawn, asked);
+        Outlines.simpleRings(redrawn, () -> asked);
         requireSense(redrawn, sorted, asked);
         Step step = new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, List.copyOf(sorted.keySet()));
         return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step)));

@@ -49,6 +49,9 @@ final class Split {
 
     /** Deals out the level lines to the two parts, broken where they cross the cut. */
     private static List<Panel> dealOut(Piece piece, Panel whole, List<Run> one, List<Run> other, CurvePath cut) {
+        if (whole.lines().isEmpty() && whole.darts().isEmpty()) {
+            return List.of(Panel.bare(one), Panel.bare(other));
+        }
         CurvePath border = piece.place(one);
         List<Stretch> onOne = new ArrayList<>();
         List<Stretch> onOther = new ArrayList<>();

@@ -45,6 +45,20 @@ class NearestAndInsideTest {
         });
     }
 
+    /** Where a curve all but stands still, the squares of its size hide the last digits of a distance. */
+    @Test
+    void aPointBesideACuspIsFoundThere() {
+        Cases.each(random -> {
+            Vector2D a = Cases.point(random, 300);
+            Vector2D way = Cases.point(random, 300);
+            Vector2D side = Cases.point(random, 300);
+            double off = random.nextInt(2) * random.nextDouble(-1e-3, 1e-3) * Math.pow(10, -random.nextInt(6));
+            Cubic cubic = new Cubic(a, a.add(side.multiply(1 + off)).add(way), a.add(way), a.add(side));
+            double t = 0.5 + random.nextDouble(-0.1, 0.1) * Math.pow(10, -random.nextInt(8));
+            assertThat(Nearest.of(cubic, cubic.at(t)).distance()).isLessThan(2e-12);
+        });
+    }
+
     @Test
     void onAPathThePlaceIsALength() {
         CurvePath bent = CurvePath.polyline(at(0, 0), at(10, 0), at(10, 10));
