@@ -25,8 +25,8 @@ final class Arrows {
 
     /** Which way a fold is brought. */
     static Mark.Stroke fold(Vector2D from, Vector2D to, Pen pen) {
-        List<CurvePath> lines =
-                List.of(CurvePath.polyline(from, to), head(to, from.directionTo(to).negate(), pen));
+        List<CurvePath> lines = List.of(
+                CurvePath.polyline(from, to), head(to, from.directionTo(to).negate(), pen));
         return new Mark.Stroke(LineKind.LEG, lines, false);
     }
 

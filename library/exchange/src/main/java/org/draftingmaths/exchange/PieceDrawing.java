@@ -10,8 +10,8 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.FoldEnd;
-import org.draftingmaths.piece.InsideDart;
 import org.draftingmaths.piece.Grain;
+import org.draftingmaths.piece.InsideDart;
 import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.LevelLine;
@@ -145,8 +145,7 @@ final class PieceDrawing {
         lines.hidden().forEach(line -> draw(Mark.Stroke.open(LineKind.BISECTOR, line)));
         draw(Mark.Stroke.open(one ? LineKind.LEG : LineKind.BISECTOR, lines.placement()));
         lines.seen()
-                .forEach(line ->
-                        draw(Arrows.fold(share(line, FOLD_ARROW), share(lines.placement(), FOLD_ARROW), pen)));
+                .forEach(line -> draw(Arrows.fold(share(line, FOLD_ARROW), share(lines.placement(), FOLD_ARROW), pen)));
     }
 
     private static Vector2D share(CurvePath line, double share) {
