@@ -60,11 +60,13 @@ record Corners(Piece piece, Panel panel, int first, int last, Spot mouth) {
     static Vector2D point(Piece piece, Spot.On spot) {
         Spot.On here = (Spot.On) snapped(piece, spot);
         List<Vector2D> found = new ArrayList<>();
-        for (Run run : runsAlong(piece, here.border()).toList()) {
-            if (holds(run, here)) {
-                Vector2D point = piece.point(here.border(), here.arc(), run);
-                if (found.stream().noneMatch(other -> other.distance(point) <= Panels.TOUCH)) {
-                    found.add(point);
+        for (Panel panel : piece.panels()) {
+            for (Run run : panel.ring()) {
+                if (run.border().equals(here.border()) && holds(run, here)) {
+                    Vector2D point = piece.point(here.border(), here.arc(), run);
+                    if (found.stream().noneMatch(other -> other.distance(point) <= Panels.TOUCH)) {
+                        found.add(point);
+                    }
                 }
             }
         }

@@ -20,6 +20,11 @@ final class Outlines {
 
     private Outlines() {}
 
+    /** Refuses to work on a piece whose rings cross themselves. */
+    static void requireSimple(Piece piece, String asked) {
+        simpleRings(piece, () -> asked);
+    }
+
     /** The rings where they lie. Rings that cross themselves are refused: a check reports them, and nothing can be cut from them. */
     static List<CurvePath> simpleRings(Piece piece, Supplier<String> asked) {
         List<CurvePath> rings = new ArrayList<>();

@@ -28,6 +28,9 @@ public sealed interface Use {
 
         /** The answer for what is left in the edge. */
         T left(Left left);
+
+        /** The answer for a pleat or a tuck. */
+        T folded(Folded folded);
     }
 
     /**
@@ -142,6 +145,11 @@ public sealed interface Use {
         @Override
         public boolean stitched() {
             return true;
+        }
+
+        @Override
+        public <T> T of(Cases<T> cases) {
+            return cases.folded(this);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.draftingmaths.exchange;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Arc;
@@ -16,6 +17,7 @@ import org.draftingmaths.piece.Grain;
 import org.draftingmaths.piece.InsideDart;
 import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.LegShape;
 import org.draftingmaths.piece.LevelLine;
 import org.draftingmaths.piece.Mouth;
 import org.draftingmaths.piece.Notch;
@@ -146,12 +148,34 @@ final class DraftReading {
     private static Use use(At at) {
         String as = at.member("as").word(Words.uses(), word -> word);
         if (as.equals(Words.DART)) {
-            at.fields("as", "setBack", "press");
-            return at.made(() -> new Use.Dart(
-                    at.member("setBack").number(), at.member("press").word(Leg.values(), Words::of)));
+            at.fields("as", "setBack", "press", "shape");
+            return at.made(() ->
+                    new Use.Dart(at.member("setBack").number(), press(at.member("press")), shape(at.member("shape"))));
+        }
+        if (as.equals(Words.FOLDED)) {
+            at.fields("as", "under", "depth", "stitched");
+            return at.made(() -> new Use.Folded(
+                    at.member("under").word(Use.Under.values(), Words::of),
+                    at.member("depth").number(),
+                    at.member("stitched").word(Use.Stitched.values(), Words::of)));
         }
         at.fields("as");
         return new Use.Left(at.member("as").word(Use.Kind.values(), Words::of));
+    }
+
+    private static Optional<Leg> press(At at) {
+        String press = at.word(Words.presses(), word -> word);
+        return press.equals(Words.OPEN) ? Optional.empty() : Optional.of(at.word(Leg.values(), Words::of));
+    }
+
+    private static LegShape shape(At at) {
+        return at.made(() -> new LegShape(at.each(DraftReading::off)));
+    }
+
+    private static LegShape.Off off(At at) {
+        at.fields("share", "out");
+        return at.made(() ->
+                new LegShape.Off(at.member("share").number(), at.member("out").number()));
     }
 
     private static Panel panel(At at) {
@@ -196,13 +220,14 @@ final class DraftReading {
     }
 
     private static InsideDart insideDart(At at) {
-        at.fields("name", "oneTip", "otherTip", "oneSide", "otherSide");
+        at.fields("name", "oneTip", "otherTip", "oneSide", "otherSide", "shape");
         return at.made(() -> new InsideDart(
                 at.member("name").text(),
                 at.member("oneTip").point(),
                 at.member("otherTip").point(),
                 at.member("oneSide").point(),
-                at.member("otherSide").point()));
+                at.member("otherSide").point(),
+                shape(at.member("shape"))));
     }
 
     private static Notch notch(At at) {

@@ -23,6 +23,7 @@ import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Grain;
 import org.draftingmaths.piece.InsideDart;
 import org.draftingmaths.piece.Laid;
+import org.draftingmaths.piece.LegShape;
 import org.draftingmaths.piece.LevelLine;
 import org.draftingmaths.piece.Mouth;
 import org.draftingmaths.piece.Notch;
@@ -190,7 +191,18 @@ final class DraftWriting {
                         return to -> {
                             text("as", Words.DART);
                             to.writeNumberField("setBack", dart.setBack());
-                            text("press", Words.of(dart.press()));
+                            text("press", dart.press().map(Words::of).orElse(Words.OPEN));
+                            shape(dart.shape());
+                        };
+                    }
+
+                    @Override
+                    public Writing<JsonGenerator> folded(Use.Folded folded) {
+                        return to -> {
+                            text("as", Words.FOLDED);
+                            text("under", Words.of(folded.under()));
+                            to.writeNumberField("depth", folded.depth());
+                            text("stitched", Words.of(folded.lines()));
                         };
                     }
 
@@ -200,6 +212,13 @@ final class DraftWriting {
                     }
                 })
                 .write(json);
+    }
+
+    private void shape(LegShape shape) throws IOException {
+        objects("shape", shape.offs(), off -> {
+            json.writeNumberField("share", off.share());
+            json.writeNumberField("out", off.out());
+        });
     }
 
     private void panel(Panel panel) throws IOException {
@@ -243,6 +262,7 @@ final class DraftWriting {
         point("otherTip", dart.otherTip());
         point("oneSide", dart.oneSide());
         point("otherSide", dart.otherSide());
+        shape(dart.shape());
     }
 
     private void notch(Notch notch) throws IOException {

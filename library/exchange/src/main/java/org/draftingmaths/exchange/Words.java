@@ -13,7 +13,28 @@ final class Words {
     /** The word of a stitched dart among the uses. */
     static final String DART = "dart";
 
+    /** The word of a pleat or a tuck among the uses. */
+    static final String FOLDED = "folded";
+
+    /** The word of a dart that is pressed to neither side. */
+    static final String OPEN = "open";
+
     private Words() {}
+
+    static String of(Use.Under under) {
+        return switch (under) {
+            case BEFORE -> "before";
+            case AFTER -> "after";
+            case BOTH -> "both";
+        };
+    }
+
+    static String of(Use.Stitched stitched) {
+        return switch (stitched) {
+            case LEGS -> "legs";
+            case PARALLEL -> "parallel";
+        };
+    }
 
     static String of(Role role) {
         return switch (role) {
@@ -59,7 +80,14 @@ final class Words {
 
     /** All that a surplus can become. */
     static String[] uses() {
-        return Stream.concat(Stream.of(DART), Stream.of(Use.Kind.values()).map(Words::of))
+        return Stream.concat(
+                        Stream.of(DART, FOLDED), Stream.of(Use.Kind.values()).map(Words::of))
+                .toArray(String[]::new);
+    }
+
+    /** All ways in which a dart can be pressed. */
+    static String[] presses() {
+        return Stream.concat(Stream.of(Leg.values()).map(Words::of), Stream.of(OPEN))
                 .toArray(String[]::new);
     }
 }
