@@ -3,6 +3,7 @@ package org.draftingmaths.dart;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
@@ -247,13 +248,35 @@ public final class Darts {
      * @param to where the new dart is to open
      * @param name the name of the new dart
      * @param share the share of the dart's angle that goes there: more than 0
+     * @param point where the new dart is to point, drawn before anything moves; the apex when empty
      */
-    public record Part(Spot to, String name, double share) {
+    public record Part(Spot to, String name, double share, Optional<Vector2D> point) {
         /** Checks the share. */
         public Part {
             if (!(share > 0 && share <= 1)) {
                 throw new IllegalArgumentException("A share of a dart is more than 0 and at most 1: " + share + ".");
             }
+        }
+
+        /**
+         * A new dart that points to the apex.
+         *
+         * @param to where the new dart is to open
+         * @param name the name of the new dart
+         * @param share the share of the dart's angle that goes there: more than 0
+         */
+        public Part(Spot to, String name, double share) {
+            this(to, name, share, Optional.empty());
+        }
+
+        /**
+         * The same dart pointing beside the apex, as the darts of a cluster do. The slash goes to this point and on to the apex.
+         *
+         * @param other where it is to point
+         * @return the part
+         */
+        public Part pointing(Vector2D other) {
+            return new Part(to, name, share, Optional.of(other));
         }
     }
 
@@ -261,6 +284,11 @@ public final class Darts {
      * Divides a dart among several places in one move: with {@code a} its angle and {@code f_i} the shares, dart {@code i} opens by
      * {@code f_i a} and the old one keeps {@code (1 - sum f_i) a}. Each sector between two openings turns about the apex by the sum
      * of what opens and closes between it and the part that stays.
+     *
+     * <p>A dart of a cluster (parallel, graduated, radiating) points to a place {@code T} beside the apex {@code P}: its slash goes to
+     * {@code T} and on to {@code P}, and opens about {@code P}. {@code T} comes apart by {@code 2 |TP| sin(f_i a / 2)}; the dart is sewn
+     * to the middle of the two, moved square on to the line on which both legs are alike, and the ledger says by how much the legs then
+     * differ from the wedge.
      *
      * <pre>{@code
      * Reworked divided = Darts.divide(front, "waist dart", List.of(
@@ -291,7 +319,7 @@ public final class Darts {
         Reworked cut = new Reworked(piece, Ledger.EMPTY);
         for (Part part : parts) {
             requireNoFold(piece, part.to(), asked);
-            Reworked next = Panels.cut(cut.piece(), Slash.straight(part.name(), part.to(), Spot.tip(dart)));
+            Reworked next = Panels.cut(cut.piece(), slash(cut.piece(), dart, part));
             cut = new Reworked(next.piece(), cut.ledger().then(next.ledger()));
         }
         Map<String, Motion> motions = new TreeMap<>();
@@ -309,6 +337,17 @@ public final class Darts {
                 new Reworked(opened.piece(), cut.ledger().then(opened.ledger())));
     }
 
+    private static Slash slash(Piece piece, String dart, Part part) {
+        return part.point()
+                .map(point -> new Slash(
+                        part.name(),
+                        part.to(),
+                        Spot.tip(dart),
+                        Optional.of(
+                                CurvePath.polyline(Measured.at(piece, part.to()), point, Measured.tip(piece, dart)))))
+                .orElseGet(() -> Slash.straight(part.name(), part.to(), Spot.tip(dart)));
+    }
+
     private static Reworked told(Piece before, String dart, List<Part> parts, Use.Dart use, Reworked done) {
         Piece piece = done.piece();
         double left = Measured.angle(before, dart);
@@ -316,7 +355,12 @@ public final class Darts {
         Ledger pressing = Ledger.EMPTY;
         for (Part part : parts) {
             Pressed pressed = Pressed.byCustom(piece, part.name());
-            piece = piece.using(part.name(), new Use.Dart(use.setBack(), pressed.leg()));
+            Optional<ClusterPoint> point = ClusterPoint.of(piece, part);
+            double setBack = point.map(ClusterPoint::setBack).orElse(use.setBack());
+            piece = piece.using(part.name(), new Use.Dart(setBack, pressed.leg()));
+            if (point.isPresent()) {
+                pressing = pressing.then(point.get());
+            }
             double angle = Measured.angle(piece, part.name());
             left = left(left, angle);
             told = told.then(new DartMoved(

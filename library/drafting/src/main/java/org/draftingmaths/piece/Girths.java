@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Inside;
 import org.draftingmaths.curve.Nearest;
 
 /** Widths along level lines with every dart closed. */
@@ -17,7 +18,7 @@ public final class Girths {
      * The closed width of a piece along a level line: the line on the cloth, less what darts take in of it between their stitch
      * lines. With {@code w} the straight width of a dart there and {@code o} the offset of its shaped legs, square to the line, a
      * dart takes in {@code w + 2 o}. What lies between a dart's apex and its sewn tip stays in, and so does the width of whatever
-     * is not stitched: ease, gathers, flare, slashes.
+     * is neither stitched nor folded: ease, gathers, flare, slashes, gaps filled with cloth. A pleat or tuck counts as folded all along.
      *
      * @param piece the piece
      * @param level the name of the level line
@@ -38,7 +39,27 @@ public final class Girths {
         double open = piece.openings().stream()
                 .mapToDouble(opening -> left(piece, opening, onCloth))
                 .sum();
-        return whole - inside + open;
+        double filled = piece.panels().stream()
+                .mapToDouble(panel -> filled(piece, panel, level))
+                .sum();
+        return whole - inside + open + filled;
+    }
+
+    /** Where a gap was filled with cloth the line is broken: from the end of one stretch straight to the next, over cloth. */
+    private static double filled(Piece piece, Panel panel, String level) {
+        List<Stretch> stretches = panel.lines().stream()
+                .filter(stretch -> stretch.line().equals(level))
+                .sorted(Comparator.comparingDouble(Stretch::from))
+                .toList();
+        CurvePath ring = piece.place(panel.ring());
+        return IntStream.range(1, stretches.size())
+                .mapToObj(i -> CurvePath.polyline(
+                        piece.place(stretches.get(i - 1)).end(),
+                        piece.place(stretches.get(i)).start()))
+                .filter(gap -> gap.length() > Panels.TOUCH)
+                .filter(gap -> Inside.of(ring, gap.pointAt(gap.length() / 2), Panels.TOUCH) == Inside.Where.INSIDE)
+                .mapToDouble(CurvePath::length)
+                .sum();
     }
 
     private static double takenIn(CurvePath region, List<CurvePath> lines) {
@@ -50,6 +71,9 @@ public final class Girths {
 
     /** What an opening leaves in of the line: that across it which is not stitched, less what is stitched beside it. */
     private static double left(Piece piece, Opening opening, List<CurvePath> onCloth) {
+        if (opening.mouth().use() instanceof Use.Folded) {
+            return 0;
+        }
         List<CurvePath> across = across(piece, opening, onCloth);
         double open = across.stream().mapToDouble(CurvePath::length).sum();
         if (!(opening.mouth().use() instanceof Use.Dart)) {
