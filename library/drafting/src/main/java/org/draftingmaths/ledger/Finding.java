@@ -37,7 +37,13 @@ public record Finding(Kind kind, String where, Quantity quantity, double measure
         /** A gathered stretch has so little fullness that it looks like a mistake. */
         GATHERS_TOO_FEW("the gathers are so few that they look like a mistake"),
         /** Two measures, each plausible, hardly belong to one body. */
-        MEASURES_UNLIKELY("the measures hardly belong to one body");
+        MEASURES_UNLIKELY("the measures hardly belong to one body"),
+        /** A seam runs to a point at which no allowance is left. */
+        ALLOWANCE_RUNS_OUT("no allowance is left; strengthen the point before cutting"),
+        /** The centre of a cowl is no longer on paper than on the body. */
+        NO_SURPLUS("the centre has no surplus, so the edge lies tight and no fold forms"),
+        /** A cowl hangs lower than the apex. */
+        LOWER_THAN_APEX("the edge hangs lower than the apex and may expose");
 
         private final String words;
 
