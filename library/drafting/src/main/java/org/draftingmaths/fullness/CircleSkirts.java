@@ -79,7 +79,7 @@ public final class CircleSkirts {
                 new Fact("length of the waist as cut", Quantity.LENGTH, skirt.cutWaist()),
                 new Fact("length of the hem", Quantity.LENGTH, skirt.sweep()),
                 new RadiusError(skirt.angle()));
-        ClothBudget budget = new RingSector(skirt.radius(), skirt.length(), turn).budget(panels);
+        Budget budget = RingSector.budget(skirt.angle(), skirt.length());
         return new Drafted(new Draft(name, pieces, seams(pieces, lay)), budget, List.of(), ledger.then(budget));
     }
 

@@ -9,11 +9,11 @@ import org.draftingmaths.piece.Draft;
  * Pieces that were drafted for their fullness.
  *
  * @param draft the pieces on the stitch line, and the seams between them
- * @param budget what the fullness costs in cloth
+ * @param budget what the fullness costs in cloth, beside straight strips of the same seam and depth
  * @param findings what a patternmaker should look at
  * @param ledger how the pieces were found
  */
-public record Drafted(Draft draft, ClothBudget budget, List<Finding> findings, Ledger ledger) {
+public record Drafted(Draft draft, Budget budget, List<Finding> findings, Ledger ledger) {
 
     /** Copies the list. */
     public Drafted {

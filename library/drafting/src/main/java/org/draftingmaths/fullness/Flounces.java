@@ -58,7 +58,7 @@ public final class Flounces {
                         Seam.Mate.of(name + " " + i, "end")));
             }
         }
-        ClothBudget budget = ring.budget(rings);
+        Budget budget = ring.budget(rings);
         Ledger ledger = Ledger.of(
                 new Fact("radius to the stitch line", Quantity.LENGTH, flounce.radius()),
                 new Fact("ratio of hem to seam", Quantity.RATIO, flounce.ratio()),
@@ -132,7 +132,7 @@ public final class Flounces {
             }
             alongHem += each.length() * each.ratio();
         }
-        ClothBudget budget = budget(flounce);
+        Budget budget = RingSector.budget(flounce.turn(), flounce.depth());
         Ledger ledger = Ledger.of(
                         new Fact("first radius to the stitch line", Quantity.LENGTH, flounce.radius()),
                         new Fact("growth of the radius each quarter turn", Quantity.LENGTH, flounce.growth()),
@@ -155,16 +155,6 @@ public final class Flounces {
                     Vector2D.of(Math.cos(direction), Math.sin(direction)).multiply(flounce.growth()));
         }
         return new CurvePath(arcs);
-    }
-
-    private static ClothBudget budget(SpiralFlounce flounce) {
-        List<ClothBudget.Level> levels = new ArrayList<>();
-        for (double share : new double[] {0, 0.25, 0.5, 0.75, 1}) {
-            double down = share * flounce.depth();
-            levels.add(new ClothBudget.Level(down, flounce.seam(), flounce.seam() + down * flounce.turn()));
-        }
-        double plain = flounce.seam() * flounce.depth();
-        return new ClothBudget(plain, plain + flounce.depth() * flounce.depth() * flounce.turn() / 2, levels);
     }
 
     // ------------------------------------------------------------------------------------------------ backwards

@@ -2,6 +2,7 @@ package org.draftingmaths.fullness;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Arc;
@@ -86,7 +87,7 @@ public final class Godets {
         double angle = angle(height, sweep);
         RingSector sector = new RingSector(0, height, angle);
         Piece piece = Notched.middle(sector.piece(name, DOWN - angle / 2, SIDES, DOWN), "hem");
-        ClothBudget budget = sector.budget(1);
+        Budget budget = sector.budget(1);
         Ledger ledger = Ledger.of(
                 new Fact("angle of the godet", Quantity.ANGLE, angle),
                 new Fact("length of the hem", Quantity.LENGTH, sector.bottom()),
@@ -188,8 +189,7 @@ public final class Godets {
         requireAlike(first, second, left.end().distance(right.end()), sweep, asked);
         Piece piece = drawn(name, left, right, sweep);
         requireSimple(piece, asked);
-        ClothBudget budget =
-                new ClothBudget(0, piece.area(), List.of(new ClothBudget.Level(height, 0, Lengths.base(piece, "hem"))));
+        Budget budget = new Budget(piece.area(), Map.of(), Map.of("hem", Lengths.base(piece, "hem")));
         Ledger ledger = Ledger.of(
                 new Fact("angle of the godet", Quantity.ANGLE, angle),
                 new Fact("length of its sides", Quantity.LENGTH, height),

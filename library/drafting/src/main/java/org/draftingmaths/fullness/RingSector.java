@@ -1,6 +1,6 @@
 package org.draftingmaths.fullness;
 
-import java.util.stream.DoubleStream;
+import java.util.Map;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.CurvePath;
@@ -88,20 +88,20 @@ public record RingSector(double radius, double depth, double angle) {
         return 1 + depth / radius;
     }
 
-    /** What so many such rings cost, beside straight strips of the same seam and depth. */
-    ClothBudget budget(double rings) {
-        return new ClothBudget(
-                rings * top() * depth,
-                rings * area(),
-                DoubleStream.of(0, 0.25, 0.5, 0.75, 1)
-                        .map(share -> share * depth)
-                        .mapToObj(down -> new ClothBudget.Level(down, rings * top(), rings * (radius + down) * angle))
-                        .toList());
+    /** What the fullness of so many such rings costs, beside straight strips of the same seam and depth. */
+    Budget budget(double rings) {
+        return budget(rings * angle, depth);
     }
 
-    /** The same ring, cut through the middle. */
-    RingSector half() {
-        return new RingSector(radius, depth, angle / 2);
+    /** What a turn costs: at {@code d} below the seam it adds {@code d turn} to the width. */
+    static Budget budget(double turn, double depth) {
+        return new Budget(
+                turn * depth * depth / 2,
+                Map.of(
+                        "25 % of the depth", turn * depth / 4,
+                        "50 % of the depth", turn * depth / 2,
+                        "75 % of the depth", turn * depth * 3 / 4),
+                Map.of("hem", turn * depth));
     }
 
     /**

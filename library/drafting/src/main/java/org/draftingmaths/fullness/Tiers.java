@@ -1,8 +1,11 @@
 package org.draftingmaths.fullness;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
@@ -96,7 +99,7 @@ public final class Tiers {
     public static List<Tier> even(double length, int count, double ratio) {
         Asked.length("The length of the tiers", length);
         Asked.count("Tiers", count, MOST);
-        return java.util.Collections.nCopies(count, new Tier(length / count, ratio));
+        return Collections.nCopies(count, new Tier(length / count, ratio));
     }
 
     /**
@@ -114,7 +117,7 @@ public final class Tiers {
         List<Link> links = chain(top, tiers);
         List<Piece> pieces = new ArrayList<>();
         List<Seam> seams = new ArrayList<>();
-        List<ClothBudget.Level> levels = new ArrayList<>();
+        Map<String, Double> wider = new TreeMap<>();
         double down = 0;
         double area = 0;
         for (Link link : links) {
@@ -123,11 +126,11 @@ public final class Tiers {
             if (link.tier() > 1) {
                 seams.add(gathered(name, link));
             }
-            levels.add(new ClothBudget.Level(down, top, link.length()));
+            wider.put(name + " " + link.tier(), link.length() - top);
             area += link.depth() * link.length();
             down += link.depth();
         }
-        ClothBudget budget = new ClothBudget(top * down, area, levels);
+        Budget budget = new Budget(area - top * down, Map.of(), wider);
         return new Drafted(
                 new Draft(name, pieces, seams), budget, List.of(), new Ledger(List.copyOf(links)).then(budget));
     }

@@ -56,7 +56,7 @@ class FlouncesTest {
             assertThat(Lengths.drawn(piece, "end")).isCloseTo(depth, within(1e-9));
             area += piece.area();
         }
-        assertThat(drafted.budget().area()).isCloseTo(area, within(1e-9 * area));
+        assertThat(drafted.budget().area()).isCloseTo(area - seam * depth, within(1e-9 * area));
         int rings = drafted.draft().pieces().size();
         if (rings > 1) {
             assertThat(seam / (rings - 1))
@@ -130,6 +130,8 @@ class FlouncesTest {
         assertThat(outer.length()).isCloseTo(flounce.hem(), within(1e-8));
         assertThat(Checks.piece(piece, 1e-6)).isEmpty();
         assertThat(Flat.polygon(Paper.outline(piece)).isSimple()).isTrue();
+        assertThat(Flounces.draft("spiral", flounce).budget().area())
+                .isCloseTo(piece.area() - flounce.seam() * flounce.depth(), within(1e-6 * piece.area()));
         for (int i = 0; i < 10; i++) {
             Vector2D on = outer.pointAt(random.nextDouble(0, outer.length()));
             assertThat(inner.curves().stream()

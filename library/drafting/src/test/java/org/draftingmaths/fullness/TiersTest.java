@@ -37,6 +37,7 @@ class TiersTest {
         Drafted drafted = Tiers.draft("tier", top, tiers);
         double above = top;
         double area = 0;
+        double down = 0;
         for (int i = 0; i < count; i++) {
             Piece strip = drafted.draft().pieces().get(i);
             double length = Lengths.drawn(strip, "top");
@@ -44,9 +45,11 @@ class TiersTest {
             assertThat(Lengths.drawn(strip, "bottom")).isCloseTo(length, within(1e-9));
             assertThat(Lengths.drawn(strip, "end")).isCloseTo(tiers.get(i).depth(), within(1e-9));
             area += strip.area();
+            down += tiers.get(i).depth();
+            assertThat(drafted.budget().edges().get(strip.name())).isCloseTo(length - top, within(1e-9));
             above = length;
         }
-        assertThat(drafted.budget().area()).isCloseTo(area, within(1e-9 * area));
+        assertThat(drafted.budget().area()).isCloseTo(area - top * down, within(1e-9 * area));
         assertThat(Checks.all(drafted.draft(), 1e-6)).isEmpty();
     }
 
