@@ -41,7 +41,7 @@ public record Finding(Kind kind, String where, Quantity quantity, double measure
         /** A seam runs to a point at which no allowance is left. */
         ALLOWANCE_RUNS_OUT("no allowance is left; strengthen the point before cutting"),
         /** The centre of a cowl is no longer on paper than on the body. */
-        NO_SURPLUS("the centre has no surplus, so the edge lies tight and no fold forms"),
+        NO_SURPLUS("the centre has too little surplus for a fold, and the edge lies tight"),
         /** A cowl hangs lower than the apex. */
         LOWER_THAN_APEX("the edge hangs lower than the apex and may expose");
 
