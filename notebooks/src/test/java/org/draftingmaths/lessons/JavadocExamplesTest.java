@@ -31,6 +31,7 @@ class JavadocExamplesTest {
             import org.draftingmaths.curve.*;
             import org.draftingmaths.dart.*;
             import org.draftingmaths.exchange.*;
+            import org.draftingmaths.finish.*;
             import org.draftingmaths.fullness.*;
             import org.draftingmaths.ledger.*;
             import org.draftingmaths.measure.*;
@@ -41,6 +42,7 @@ class JavadocExamplesTest {
 
             class ExampleNumber {
                 Piece front;
+                Piece back;
                 Piece skirt;
                 Draft draft;
                 Seam seam;

@@ -40,10 +40,12 @@ public record Finding(Kind kind, String where, Quantity quantity, double measure
         MEASURES_UNLIKELY("the measures hardly belong to one body"),
         /** A seam runs to a point at which no allowance is left. */
         ALLOWANCE_RUNS_OUT("no allowance is left; strengthen the point before cutting"),
-        /** The centre of a cowl is no longer on paper than on the body. */
+        /** The centre of a cowl is too little longer on paper than on the body. */
         NO_SURPLUS("the centre has too little surplus for a fold, and the edge lies tight"),
         /** A cowl hangs lower than the apex. */
-        LOWER_THAN_APEX("the edge hangs lower than the apex and may expose");
+        LOWER_THAN_APEX("the edge hangs lower than the apex and may expose"),
+        /** A facing leaves too little room to be turned through. */
+        TOO_NARROW_TO_TURN("the strap is too narrow to be turned through");
 
         private final String words;
 

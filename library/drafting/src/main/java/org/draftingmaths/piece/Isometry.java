@@ -4,7 +4,7 @@ import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Small questions about isometries as matrices. */
-final class Isometry {
+public final class Isometry {
 
     static final AffineTransformMatrix2D NONE = AffineTransformMatrix2D.identity();
 
@@ -16,8 +16,14 @@ final class Isometry {
         return Math.atan2(m[3], m[0]);
     }
 
-    /** The reflection in the line through a point with a direction. */
-    static AffineTransformMatrix2D reflection(Vector2D point, Vector2D direction) {
+    /**
+     * The reflection in a line: what a fold does to the layer that is turned over.
+     *
+     * @param point a point on the line
+     * @param direction the direction of the line
+     * @return the isometry
+     */
+    public static AffineTransformMatrix2D reflection(Vector2D point, Vector2D direction) {
         Vector2D unit = direction.normalize();
         double c = unit.getX() * unit.getX() - unit.getY() * unit.getY();
         double s = 2 * unit.getX() * unit.getY();

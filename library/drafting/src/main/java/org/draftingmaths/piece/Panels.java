@@ -278,6 +278,10 @@ public final class Panels {
         }
         if (step instanceof Step.Unfolded unfolded) {
             return Unfold.undo(piece, unfolded);
+        } else if (step instanceof Step.Extended extended) {
+            return Extend.undo(piece, extended);
+        } else if (step instanceof Step.GrainTurned turned) {
+            return piece.withGrain(Optional.of(turned.before()));
         }
         return piece.withGrain(((Step.GrainRedrawn) step).before());
     }

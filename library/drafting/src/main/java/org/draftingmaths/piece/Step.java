@@ -149,6 +149,46 @@ public sealed interface Step extends Entry {
     }
 
     /**
+     * The grain line turned: the piece is to be cut from the cloth in another direction.
+     *
+     * @param before where it was drawn
+     * @param after where it is drawn
+     * @param angle by how much it was turned in radians, anticlockwise
+     */
+    record GrainTurned(Grain before, Grain after, double angle) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return "Turn the grain line by " + Quantity.ANGLE.print(Math.abs(angle), steps)
+                    + (angle > 0 ? " anticlockwise" : " clockwise") + "; the outline stays as it is.";
+        }
+    }
+
+    /**
+     * Cloth added beyond an edge, which is an edge no more but a line marked on the cloth.
+     *
+     * @param edge the edge that was
+     * @param run where it lay
+     * @param line the level line that marks it now
+     * @param added the names of the edges that were added
+     * @param lengthened edges that go on beyond it, as they were
+     * @param notches the notches before
+     */
+    record Extended(Edge edge, Run run, String line, List<String> added, List<Edge> lengthened, List<Notch> notches)
+            implements Step {
+        /** Copies the lists. */
+        public Extended {
+            added = List.copyOf(added);
+            lengthened = List.copyOf(lengthened);
+            notches = List.copyOf(notches);
+        }
+
+        @Override
+        public String sentence(Steps steps) {
+            return "Go on beyond '" + edge.name() + "', which is now the line '" + line + "' on the cloth.";
+        }
+    }
+
+    /**
      * Edges redrawn.
      *
      * @param edges the edges before
