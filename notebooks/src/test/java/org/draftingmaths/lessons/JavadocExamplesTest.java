@@ -43,6 +43,7 @@ class JavadocExamplesTest {
             class ExampleNumber {
                 Piece front;
                 Piece piece;
+                Piece back;
                 Piece skirt;
                 Draft draft;
                 Seam seam;

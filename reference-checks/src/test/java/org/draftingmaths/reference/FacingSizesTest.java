@@ -143,7 +143,7 @@ class FacingSizesTest {
             double level = hem.start().getY();
             AffineTransformMatrix2D fold = AffineTransformMatrix2D.createScale(1, -1)
                     .premultiply(AffineTransformMatrix2D.createTranslation(0, 2 * level));
-            CurvePath folded = Paper.edge(made.piece(), "side seam beyond hem").transformed(fold);
+            CurvePath folded = Paper.edge(made.piece(), "side seam turned").transformed(fold);
             CurvePath side = Paper.edge(made.piece(), "side seam");
             for (int i = 0; i <= 20; i++) {
                 assertThat(Nearest.of(side, folded.pointAt(folded.length() * i / 20))

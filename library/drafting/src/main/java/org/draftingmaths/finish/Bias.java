@@ -292,30 +292,33 @@ public final class Bias {
     }
 
     /**
-     * Takes off a hem what it grew while the toile hung: at each place that was measured the hem is raised by as much, and a smooth curve is
-     * drawn through these places. The two edges beside it end where it now does. The width is given back at the second fitting.
+     * Takes off a hem what it grew while the toile hung: at each place that was measured the hem is raised by as much, square to itself, and a
+     * smooth curve is drawn through these places. The two edges beside it end where it now does. The width is given back at the second
+     * fitting.
      *
      * @param piece the piece
      * @param hem the name of the hem
-     * @param down the direction in which the piece hung
      * @param grown what it grew, in order along the hem, both ends among the places
-     * @return the piece and what was done
+     * @return the piece and what was done; undone by {@code Panels.undo}
      * @throws IllegalArgumentException when the ends are missing or the places are not in order
      * @throws DraftingException when an edge beside the hem is too short, or an opening breaks the hem
      */
-    public static Reworked deduct(Piece piece, String hem, Vector2D down, List<Grown> grown) {
+    public static Reworked deduct(Piece piece, String hem, List<Grown> grown) {
         String asked = "Raise '" + hem + "' of '" + piece.name() + "'";
         CurvePath line = Paper.edge(piece, hem);
         requireEnds(line, grown);
-        Vector2D up = down.normalize().negate();
+        double side = isForward(piece, hem) ? 1 : -1;
         Sheet sheet = Sheet.closedAt(piece, hem, asked);
         Sheet.Neighbour first = sheet.neighbour(hem, false, asked);
         Sheet.Neighbour last = sheet.neighbour(hem, true, asked);
-        double cutFirst = cut(first, up, grown.get(0).mm(), asked);
-        double cutLast = cut(last, up, grown.get(grown.size() - 1).mm(), asked);
+        Vector2D upFirst = square(line.startTangent(), side);
+        Vector2D upLast = square(line.endTangent(), side);
+        double cutFirst = cut(first, upFirst, grown.get(0).mm(), asked);
+        double cutLast = cut(last, upLast, grown.get(grown.size() - 1).mm(), asked);
         List<Vector2D> points = new ArrayList<>();
         points.add(first.away().pointAt(cutFirst));
         for (Grown place : grown.subList(1, grown.size() - 1)) {
+            Vector2D up = square(line.tangentAt(place.arc()), side);
             points.add(line.pointAt(place.arc()).add(up.multiply(place.mm())));
         }
         points.add(last.away().pointAt(cutLast));
@@ -324,8 +327,16 @@ public final class Bias {
         lines.put(hem, Fit.through(points, line.startTangent(), line.endTangent()));
         shorten(first, cutFirst, lines, marks);
         shorten(last, cutLast, lines, marks);
-        Reworked raised = Redraw.edges(piece, lines, marks);
-        return new Reworked(raised.piece(), raised.ledger().then(SINGLE_LAYER));
+        return Redraw.edges(piece, lines, marks);
+    }
+
+    private static boolean isForward(Piece piece, String edge) {
+        return Paper.sides(piece).stream().anyMatch(side -> side.edge().equals(edge) && side.forward());
+    }
+
+    /** Square to a line, to its left, or to its right when the side is -1. */
+    private static Vector2D square(Vector2D way, double side) {
+        return Vector2D.of(-way.getY(), way.getX()).multiply(side);
     }
 
     private static void requireEnds(CurvePath line, List<Grown> grown) {
@@ -393,15 +404,14 @@ public final class Bias {
         List<ThreadAngle> angles = threadAngles(piece, hem, places);
         CurvePath line = Paper.edge(piece, hem);
         CurvePath top = Paper.edge(piece, from);
-        boolean forward =
-                Paper.sides(piece).stream().anyMatch(side -> side.edge().equals(hem) && side.forward());
+        double side = isForward(piece, hem) ? 1 : -1;
         Vector2D warp = warp(piece);
         double reach = Paper.outline(piece).bounds().getDiagonal().norm();
         List<Drop> drops = new ArrayList<>();
         for (ThreadAngle at : angles) {
             boolean last = at.arc() >= line.length();
             Vector2D way = last ? line.endTangent() : line.tangentAt(at.arc());
-            Vector2D up = Vector2D.of(-way.getY(), way.getX()).multiply(forward ? 1 : -1);
+            Vector2D up = square(way, side);
             Vector2D point = last ? line.end() : line.pointAt(at.arc());
             double length = hanging(piece, hem, from, top, point, up, reach);
             double toWarp = toWarp(warp, up);

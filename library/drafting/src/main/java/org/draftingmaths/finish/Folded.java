@@ -131,9 +131,9 @@ final class Folded {
         boolean forward = laid.sheet().forward(laid.on().edge());
         String name = laid.on().edge();
         List<Extend.Side> sides = new ArrayList<>(List.of(
-                side(piece, ends.start(), name, true, asked),
+                side(piece, ends.start(), true, asked),
                 new Extend.Side(new Edge("free edge of " + name, role, 0, free), true, List.of()),
-                side(piece, ends.stop(), name, false, asked)));
+                side(piece, ends.stop(), false, asked)));
         if (!forward) {
             Collections.reverse(sides);
             sides.replaceAll(side -> new Extend.Side(side.edge(), !side.forward(), side.notches()));
@@ -141,19 +141,50 @@ final class Folded {
         return Extend.beyond(piece, name, name + " line", sides);
     }
 
-    /** An end as an edge of its own; a fold goes on as one edge, if it is square to the fold line. */
-    private static Extend.Side side(Piece piece, End end, String beyond, boolean outwards, String asked) {
+    /**
+     * An end as an edge of its own. What goes straight on from a fold, a hem or a finished edge is one edge with it, and a fold must go on so; a
+     * seam keeps its length and its name to itself, because its mate may not go straight on.
+     */
+    private static Extend.Side side(Piece piece, End end, boolean outwards, String asked) {
         Edge edge = piece.edge(end.neighbour().name());
-        if (edge.role() == Role.FOLD) {
-            Vector2D way = end.neighbour().away().startTangent();
-            if (Math.abs(way.signedArea(end.path().start().vectorTo(end.path().end()))) > TOUCH) {
-                throw new DraftingException(
-                        asked,
-                        "folded back, it would not lie on the fold '" + edge.name() + "'; square the corner first");
-            }
-            return new Extend.Side(new Edge(edge.name(), edge.role(), 0, end.path()), outwards, List.of());
+        boolean goesOn = edge.role() != Role.SEAM
+                && isStraight(piece, edge.name())
+                && isUnbroken(piece, edge)
+                && goesStraightOn(end);
+        if (edge.role() == Role.FOLD && !goesOn) {
+            throw new DraftingException(
+                    asked, "folded back, it would not lie on the fold '" + edge.name() + "'; square the corner first");
         }
-        String name = edge.name() + " beyond " + beyond;
-        return new Extend.Side(new Edge(name, edge.role(), edge.allowance(), end.path()), outwards, end.notches());
+        String name = goesOn ? edge.name() : free(piece, edge.name() + " turned");
+        return new Extend.Side(
+                new Edge(name, edge.role(), edge.allowance(), end.path()),
+                outwards,
+                goesOn ? List.of() : end.notches());
+    }
+
+    private static boolean goesStraightOn(End end) {
+        Vector2D way = end.neighbour().away().startTangent();
+        Vector2D on = end.path().start().vectorTo(end.path().end());
+        return Math.abs(way.signedArea(on)) <= TOUCH && way.dot(on) < 0;
+    }
+
+    private static boolean isUnbroken(Piece piece, Edge edge) {
+        return Paper.sides(piece).stream()
+                        .filter(side -> side.edge().equals(edge.name()))
+                        .count()
+                == 1;
+    }
+
+    /** A name that no edge of the piece has yet. */
+    private static String free(Piece piece, String wanted) {
+        String name = wanted;
+        for (int i = 2; has(piece, name); i++) {
+            name = wanted + " " + i;
+        }
+        return name;
+    }
+
+    private static boolean has(Piece piece, String name) {
+        return piece.edges().stream().anyMatch(edge -> edge.name().equals(name));
     }
 }

@@ -90,8 +90,8 @@ public record Finding(
         MEASURES_UNLIKELY("the measures hardly belong to one body"),
         /** A seam runs to a point at which no allowance is left. */
         ALLOWANCE_RUNS_OUT("no allowance is left; strengthen the point before cutting"),
-        /** The centre of a cowl is no longer on paper than on the body. */
-        NO_SURPLUS("the centre has no surplus, so the edge lies tight and no fold forms"),
+        /** The centre of a cowl is too little longer on paper than on the body. */
+        NO_SURPLUS("the centre has too little surplus for a fold, and the edge lies tight"),
         /** A cowl hangs lower than the apex. */
         LOWER_THAN_APEX("the edge hangs lower than the apex and may expose"),
         /** A facing leaves too little room to be turned through. */

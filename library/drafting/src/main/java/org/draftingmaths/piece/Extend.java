@@ -13,7 +13,8 @@ import org.draftingmaths.ledger.Ledger;
  * Cloth added beyond an edge in one piece with it: a hem to be turned up, a facing cut in one.
  *
  * <p>Conserved: every other edge with its marks, all openings, level lines, the grain. The edge itself becomes a line marked on
- * the cloth; its notches go with it. A fold that goes straight on beyond the edge stays one edge and grows.
+ * the cloth; its notches go with it. A straight
+ * edge beside it that goes straight on beyond it, as a fold must, stays one edge and grows.
  */
 public final class Extend {
 
@@ -22,7 +23,7 @@ public final class Extend {
     /**
      * One side of the cloth that is added.
      *
-     * @param edge the edge it becomes; where the piece has a fold of this name, the fold goes on
+     * @param edge the edge it becomes; where the piece has an edge of this name, that edge goes straight on
      * @param forward whether the outline passes it in the edge's own direction
      * @param notches arcs in mm along the edge at which it carries notches
      */
@@ -124,7 +125,7 @@ public final class Extend {
         return Math.min(own.end().distance(more.start()), own.end().distance(more.end())) <= Panels.TOUCH;
     }
 
-    /** The fold with what goes on beyond its end: one straight. */
+    /** The edge with what goes on beyond its end: one straight. */
     private static Edge longer(Piece piece, Edge edge, Side side, String asked) {
         Run run = whole(piece, edge.name(), asked);
         CurvePath own = Paper.edge(piece, edge.name());

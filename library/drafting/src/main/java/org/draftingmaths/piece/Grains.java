@@ -16,6 +16,9 @@ final class Grains {
 
     private static final int TRIALS = 9;
 
+    /** Where most room is wanted, so many lines side by side are tried. */
+    private static final int ROWS = 41;
+
     private Grains() {}
 
     /** The grain line drawn on certain panels: as it was when it lies on them, else anew in the same direction. */
@@ -30,28 +33,37 @@ final class Grains {
         }
         return Stream.concat(
                         longest(kept).map(within -> drawn(line, within)).stream(),
-                        panels.stream().flatMap(panel -> anew(piece, panel, grain.direction())))
+                        panels.stream().flatMap(panel -> anew(piece, panel, grain.direction(), TRIALS)))
                 .findFirst()
                 .orElse(grain);
     }
 
+    /** The longest grain line of a direction that any panel has room for, of many tried side by side. */
+    static Grain longest(Piece piece, Vector2D direction) {
+        return piece.panels().stream()
+                .flatMap(panel -> anew(piece, panel, direction, ROWS))
+                .max((a, b) ->
+                        Double.compare(a.from().distance(a.to()), b.from().distance(b.to())))
+                .orElseThrow();
+    }
+
     /** Lines in the grain's direction across a panel, the one through its middle first. */
-    private static Stream<Grain> anew(Piece piece, Panel panel, Vector2D direction) {
+    private static Stream<Grain> anew(Piece piece, Panel panel, Vector2D direction, int trials) {
         CurvePath border = piece.place(panel.ring());
         Bounds2D bounds = border.bounds();
         Vector2D middle = bounds.getCentroid();
         double reach = bounds.getDiagonal().norm();
         Vector2D across = Vector2D.of(-direction.getY(), direction.getX());
-        return IntStream.range(0, TRIALS)
-                .mapToObj(i -> middle.add(across.multiply(reach * sideways(i))))
+        return IntStream.range(0, trials)
+                .mapToObj(i -> middle.add(across.multiply(reach * sideways(i, trials))))
                 .map(point -> CurvePath.polyline(
                         point.subtract(direction.multiply(reach)), point.add(direction.multiply(reach))))
                 .flatMap(line -> longest(Within.of(border, line)).map(within -> drawn(line, within)).stream());
     }
 
     /** 0, then steps to one side and the other, up to half the panel. */
-    private static double sideways(int i) {
-        return (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) / (double) TRIALS;
+    private static double sideways(int i, int trials) {
+        return (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) / (double) trials;
     }
 
     private static Optional<Within> longest(List<Within> stretches) {

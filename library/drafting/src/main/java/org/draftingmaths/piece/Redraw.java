@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.draftingmaths.curve.CurvePath;
-import org.draftingmaths.curve.Inside;
+import org.draftingmaths.curve.Nearest;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
@@ -117,7 +117,12 @@ public final class Redraw {
     static Piece withLevels(Piece piece, Piece bare) {
         List<Panel> panels = new ArrayList<>();
         for (int i = 0; i < bare.panels().size(); i++) {
-            CurvePath was = piece.place(piece.panels().get(i).ring());
+            List<Run> ring = piece.panels().get(i).ring();
+            CurvePath was = piece.place(ring);
+            List<CurvePath> moved = ring.stream()
+                    .filter(run -> isRedrawn(piece, edges, run))
+                    .map(piece::place)
+                    .toList();
             Panel panel = bare.panels().get(i);
             CurvePath now = bare.place(panel.ring());
             panels.add(
@@ -126,15 +131,19 @@ public final class Redraw {
                             : new Panel(
                                     panel.ring(),
                                     panel.lines().stream()
-                                            .flatMap(line -> refitted(piece, line, was, now))
+                                            .flatMap(line -> refitted(piece, line, moved, now))
                                             .toList(),
                                     panel.darts()));
         }
         return bare.with(panels);
     }
 
-    /** A stretch that ended on the border goes on to the new one; an end inside the cloth stays. */
-    private static Stream<Stretch> refitted(Piece piece, Stretch stretch, CurvePath was, CurvePath now) {
+    private static boolean isRedrawn(Piece piece, List<Edge> edges, Run run) {
+        return run.border() instanceof Border.OfEdge border && !edges.contains(piece.edge(border.edge()));
+    }
+
+    /** A stretch that ended on a redrawn edge goes on to the new one; any other end stays, as at the point of a dart. */
+    private static Stream<Stretch> refitted(Piece piece, Stretch stretch, List<CurvePath> was, CurvePath now) {
         CurvePath line = piece.level(stretch.line()).base().transformed(stretch.motion());
         boolean fromBorder = onBorder(was, line, stretch.from());
         boolean toBorder = onBorder(was, line, stretch.to());
@@ -148,11 +157,12 @@ public final class Redraw {
                 .filter(each -> each.from() < each.to());
     }
 
-    private static boolean onBorder(CurvePath border, CurvePath line, double arc) {
+    private static boolean onBorder(List<CurvePath> borders, CurvePath line, double arc) {
         double at = Math.min(arc, line.length());
         return at <= 0
                 || at >= line.length()
-                || Inside.of(border, line.pointAt(at), Panels.TOUCH) == Inside.Where.BOUNDARY;
+                || borders.stream()
+                        .anyMatch(border -> Nearest.of(border, line.pointAt(at)).distance() <= Panels.TOUCH);
     }
 
     private static void requireSense(Piece piece, Map<String, CurvePath> lines, String asked) {

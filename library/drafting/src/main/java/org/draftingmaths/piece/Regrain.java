@@ -34,16 +34,13 @@ public final class Regrain {
     }
 
     /**
-     * Draws a grain line of a given direction inside the piece, in place of the one it may have.
+     * Draws a grain line of a given direction inside the piece, in place of the one it may have, where there is most room for it.
      *
      * @param piece the piece
      * @param direction the direction of the warp
      * @return the piece with that grain
      */
     public static Piece along(Piece piece, Vector2D direction) {
-        Vector2D way = direction.normalize();
-        Vector2D outside = Paper.outline(piece).bounds().getMax().add(Vector2D.of(1e4, 1e4));
-        Grain anywhere = new Grain(outside, outside.add(way));
-        return piece.withGrain(Optional.of(Grains.onPart(piece, piece.panels(), anywhere)));
+        return piece.withGrain(Optional.of(Grains.longest(piece, direction.normalize())));
     }
 }

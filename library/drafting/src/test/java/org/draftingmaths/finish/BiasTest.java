@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
@@ -307,7 +308,7 @@ class BiasTest {
                 new Bias.Grown(60, random.nextDouble(0, 25)),
                 new Bias.Grown(130, random.nextDouble(0, 25)),
                 new Bias.Grown(200, random.nextDouble(0, 10)));
-        Reworked raised = Bias.deduct(piece, "hem", DOWN, grown);
+        Reworked raised = Bias.deduct(piece, "hem", grown);
         CurvePath hem = Paper.edge(raised.piece(), "hem");
         for (Bias.Grown place : grown) {
             assertThat(Nearest.of(hem, Vector2D.of(place.arc(), place.mm())).distance())
@@ -321,16 +322,32 @@ class BiasTest {
         assertThat(Panels.undo(raised).sameCloth(piece, 1e-9)).isTrue();
     }
 
+    /** Round a skirt "up" is towards its centre: raised by one figure all along, the hem is a circle of that much less. */
+    @Test
+    void aRoundHemIsRaisedTowardsItsCentre() {
+        Piece quarter = HemsTest.flared(180, 620, 1.2);
+        double hem = 800 * 1.2;
+        List<Bias.Grown> grown = IntStream.rangeClosed(0, 8)
+                .mapToObj(i -> new Bias.Grown(hem * i / 8, 12))
+                .toList();
+        Piece raised = Bias.deduct(quarter, "hem", grown).piece();
+        CurvePath line = Paper.edge(raised, "hem");
+        for (int i = 0; i <= 40; i++) {
+            assertThat(line.pointAt(line.length() * i / 40).norm()).isCloseTo(788, within(0.01));
+        }
+        assertThat(Lengths.base(raised, "side")).isCloseTo(608, within(1e-9));
+        assertThat(Lengths.base(raised, "centre")).isCloseTo(608, within(1e-9));
+    }
+
     @Test
     void impossibleDeductionsAreRefused() {
         Piece piece = Bias.put(panel(200, 500), BiasWay.LEFT).piece();
         assertThatThrownBy(() -> new Bias.Grown(10, -1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Bias.Grown(10, Double.NaN)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Bias.deduct(piece, "hem", DOWN, List.of(new Bias.Grown(0, 5), new Bias.Grown(90, 5))))
+        assertThatThrownBy(() -> Bias.deduct(piece, "hem", List.of(new Bias.Grown(0, 5), new Bias.Grown(90, 5))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("What a hem grew is told in order along it, from 0 to its end at 200.0 mm");
-        assertThatThrownBy(
-                        () -> Bias.deduct(piece, "hem", DOWN, List.of(new Bias.Grown(0, 600), new Bias.Grown(200, 5))))
+        assertThatThrownBy(() -> Bias.deduct(piece, "hem", List.of(new Bias.Grown(0, 600), new Bias.Grown(200, 5))))
                 .isInstanceOf(DraftingException.class)
                 .hasMessageContaining("'other side' does not rise so far");
     }

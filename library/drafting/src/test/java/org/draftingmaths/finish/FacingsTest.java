@@ -390,7 +390,7 @@ class FacingsTest {
         Piece made = done.piece();
         AffineTransformMatrix2D fold = Isometry.reflection(Vector2D.ZERO, Vector2D.of(0, 1));
         for (String edge : List.of("neckline", "hem")) {
-            CurvePath folded = Paper.edge(made, edge + " beyond front edge").transformed(fold);
+            CurvePath folded = Paper.edge(made, edge + " turned").transformed(fold);
             CurvePath own = Paper.edge(made, edge);
             for (int i = 0; i <= 30; i++) {
                 Vector2D point = folded.pointAt(folded.length() * i / 30);
@@ -403,7 +403,7 @@ class FacingsTest {
         assertThat(free.bounds().getMin().getX()).isCloseTo(-width, within(1e-9));
         assertThat(free.bounds().getMax().getX()).isCloseTo(-width, within(1e-9));
         assertThat(made.levels()).extracting(line -> line.name()).containsExactly("front edge line");
-        assertThat(made.notches().stream().filter(notch -> notch.edge().endsWith(" beyond front edge")))
+        assertThat(made.notches().stream().filter(notch -> notch.edge().endsWith(" turned")))
                 .hasSize(2);
         // The strip's area, by cutting the front there with JTS.
         double strip = Flat.polygon(Paper.outline(front))

@@ -19,6 +19,7 @@ import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Flat;
 import org.draftingmaths.piece.Isometry;
 import org.draftingmaths.piece.Lengths;
+import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Notches;
 import org.draftingmaths.piece.Panels;
 import org.draftingmaths.piece.Paper;
@@ -87,7 +88,7 @@ class HemsTest {
         TurnUp made = Hems.turnUp(skirt, "hem", depth, GIVE);
         Piece hemmed = made.piece();
         AffineTransformMatrix2D fold = Isometry.reflection(Vector2D.ZERO, Vector2D.of(1, 0));
-        CurvePath folded = Paper.edge(hemmed, "side seam beyond hem").transformed(fold);
+        CurvePath folded = Paper.edge(hemmed, "side seam turned").transformed(fold);
         CurvePath side = Paper.edge(hemmed, "side seam");
         for (int i = 0; i <= 30; i++) {
             assertThat(Nearest.of(side, folded.pointAt(folded.length() * i / 30))
@@ -101,7 +102,7 @@ class HemsTest {
         assertThat(Nearest.of(side, raw.end()).distance()).isLessThan(FOLDED);
         assertThat(Lengths.base(hemmed, "centre")).isCloseTo(590 + depth, within(FOLDED));
         assertThat(hemmed.notches())
-                .filteredOn(notch -> notch.edge().equals("side seam beyond hem"))
+                .filteredOn(notch -> notch.edge().equals("side seam turned"))
                 .hasSize(depth > 25 ? 1 : 0);
         Vector2D mark = Notches.where(
                         hemmed,
@@ -140,7 +141,7 @@ class HemsTest {
         Piece made = Hems.turnUp(slanted, "hem", 50, GIVE).piece();
         // By similar triangles: the seam is 10 mm wider 50 mm up, so folded down it must be 10 mm wider there too.
         assertThat(Paper.edge(made, "free edge of hem").length()).isCloseTo(220, within(1e-9));
-        assertThat(Paper.edge(made, "seam beyond hem").length()).isCloseTo(Math.hypot(10, 50), within(1e-9));
+        assertThat(Paper.edge(made, "seam turned").length()).isCloseTo(Math.hypot(10, 50), within(1e-9));
     }
 
     /** The trade's own figure: depth 4 cm on a hem that turns by 1.3 rad has 2 x 4 x 1.3 = 10.4 cm to ease. Measured on the parallels. */
@@ -155,6 +156,38 @@ class HemsTest {
         assertThat(raw - on).isCloseTo(104, within(1e-9));
         assertThat(part.raw()).isCloseTo(raw, within(1e-9));
         assertThat(part.sewnTo()).isCloseTo(on, within(1e-9));
+    }
+
+    /** First the facing cut in one, then the hem: what went straight on is one edge, and the hem is turned up over the facing's width too. */
+    @Test
+    void aFacingCutInOneIsHemmedWithThePiece() {
+        Piece open = Drawing.of("front")
+                .from(0, 0)
+                .edge("hem", Role.HEM)
+                .line(220, 0)
+                .edge("side", Role.SEAM)
+                .line(200, 400)
+                .edge("neckline", Role.FINISHED)
+                .curve(120, 400, 60, 340, 0, 330)
+                .edge("front edge", Role.FINISHED)
+                .line(0, 0)
+                .notch("hem", 50)
+                .grain(100, 40, 100, 300)
+                .piece();
+        Reworked faced = Facings.cutInOne(open, "front edge", 60);
+        assertThat(Lengths.base(faced.piece(), "hem")).isCloseTo(280, within(1e-9));
+        assertThat(faced.piece().notches()).extracting(Notch::arc).containsExactly(110.0);
+        TurnUp hemmed = Hems.turnUp(faced.piece(), "hem", 40, GIVE);
+        assertThat(Lengths.base(hemmed.piece(), "free edge of front edge"))
+                .isCloseTo(lower(faced.piece()) + 40, within(1e-6));
+        assertThat(Paper.edge(hemmed.piece(), "free edge of hem").length()).isCloseTo(280 - 2, within(1e-9));
+        Piece back = Panels.undo(new Reworked(hemmed.piece(), faced.ledger().then(hemmed.ledger())));
+        assertThat(back.sameCloth(open, 1e-9)).isTrue();
+    }
+
+    /** How long the free edge is before the hem goes on. */
+    private static double lower(Piece piece) {
+        return Lengths.base(piece, "free edge of front edge");
     }
 
     /** On any smooth hem the raw edge that was drawn is as long as the stretches say, and lies at the depth. */
@@ -253,7 +286,7 @@ class HemsTest {
         // The turned-up ends lie on the seams: the centre is the fold and goes on, the side is straight and square to
         // the hem.
         assertThat(Lengths.base(made.piece(), "centre")).isCloseTo(length + workable * 0.999, within(1e-6));
-        assertThat(Paper.edge(made.piece(), "side beyond hem").length()).isCloseTo(workable * 0.999, within(1e-6));
+        assertThat(Paper.edge(made.piece(), "side turned").length()).isCloseTo(workable * 0.999, within(1e-6));
     }
 
     /** The remedy: a shaped facing is the hem's own band, for which no fold exists. */
