@@ -84,6 +84,17 @@ public final class Show {
     }
 
     /**
+     * Lines side by side, each sketch with its own legend, all to one scale.
+     *
+     * @param sketches the sketches
+     * @return an SVG document
+     * @throws IllegalArgumentException when there is none, or one without a line
+     */
+    public static String sketches(Sketch... sketches) {
+        return Sketch.row(sketches);
+    }
+
+    /**
      * What was done, sentence by sentence, lengths in both unit systems.
      *
      * @param ledger a ledger
@@ -193,7 +204,7 @@ public final class Show {
                 .collect(Collectors.joining("", "<" + kind + ">", "</" + kind + ">"));
     }
 
-    private static String escaped(String text) {
+    static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

@@ -154,6 +154,41 @@ class ShowTest {
                 .hasMessage("Name 1 piece or more to be shown folded.");
     }
 
+    /** A half circle of 50 mm beside one of 60 mm: every rung is 10 mm long, and 120 mm fill the cell. */
+    @Test
+    void sketchesShareAScaleAndSayWhatTheirLinesAre() throws Exception {
+        CurvePath seam = CurvePath.of(new Arc(Vector2D.of(300, -40), 50, 0, Math.PI));
+        CurvePath cut = CurvePath.of(new Arc(Vector2D.of(300, -40), 60, 0, Math.PI));
+        Sketch large =
+                Sketch.of("Large").seam("seam < cut", seam).cut("cut line", cut).rungs(seam, cut, 5);
+        String svg = Show.sketches(
+                Sketch.of("Small").seam("seam", seam).lost("lost", seam).lost("lost", seam), large);
+        assertThat(texts(svg)).containsExactly("Small", "seam", "lost", "Large", "seam < cut", "cut line");
+        String[] outer = points(svg, 4);
+        double scale = 120 / distance(outer[0], outer[outer.length - 1]);
+        assertThat(distance(outer[0], outer[outer.length - 1])).isCloseTo(352, within(0.02));
+        String[] small = points(svg, 0);
+        assertThat(distance(small[0], small[small.length - 1]) * scale).isCloseTo(100, within(0.01));
+        for (int rung = 5; rung < 10; rung++) {
+            String[] ends = points(svg, rung);
+            assertThat(ends).hasSize(2);
+            assertThat(distance(ends[0], ends[1]) * scale).isCloseTo(10, within(0.01));
+        }
+        assertThat(parsed(svg).getElementsByTagName("polyline").getLength()).isEqualTo(10);
+        assertThat(point(outer[outer.length / 2]).getY())
+                .isLessThan(point(outer[0]).getY());
+    }
+
+    @Test
+    void emptySketchesAreRefused() {
+        assertThatThrownBy(() -> Show.sketches()).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Show.sketches(Sketch.of("nothing")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("Show 1 sketch or more, each with a line in it.");
+        CurvePath line = CurvePath.polyline(Vector2D.of(0, 0), Vector2D.of(10, 0));
+        assertThatThrownBy(() -> Sketch.of("one").rungs(line, line, 1)).hasMessage("Draw 2 rungs or more: 1.");
+    }
+
     private static Document parsed(String svg) throws Exception {
         DocumentBuilder builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
         return builder.parse(new InputSource(new StringReader(svg)));

@@ -3,6 +3,8 @@ package org.draftingmaths.reference;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.Cubic;
@@ -30,12 +32,17 @@ class ClosedFormsTest {
      * the ellipse's by the larger half-axis times that, {@link #deviation}.
      */
     private static CurvePath quarter(double a, double b) {
+        return ellipse(a, b, 0, Math.PI / 2);
+    }
+
+    /** The part between two angles of the unit circle that is stretched; at most a quarter. */
+    private static CurvePath ellipse(double a, double b, double low, double high) {
         Curve[] parts = new Curve[PARTS];
-        double sweep = Math.PI / 2 / PARTS;
+        double sweep = (high - low) / PARTS;
         double handle = 4.0 / 3 * Math.tan(sweep / 4);
         for (int i = 0; i < PARTS; i++) {
-            double from = i * sweep;
-            double to = (i + 1) * sweep;
+            double from = low + i * sweep;
+            double to = low + (i + 1) * sweep;
             parts[i] = new Cubic(
                     at(a * Math.cos(from), b * Math.sin(from)),
                     at(a * (Math.cos(from) - handle * Math.sin(from)), b * (Math.sin(from) + handle * Math.cos(from))),
@@ -84,7 +91,8 @@ class ClosedFormsTest {
         "0.75, 1.2110560275684595248",
         "0.8, 1.1784899243278385229",
         "0.9, 1.1047747327040733260",
-        "0.95, 1.0604737277662782427"
+        "0.95, 1.0604737277662782427",
+        "1, 1"
     })
     void quarterEllipsesHaveTheTabulatedLength(double m, double length) {
         CurvePath quarter = quarter(1, Math.sqrt(1 - m));
@@ -107,6 +115,59 @@ class ClosedFormsTest {
         assertThat(found).isCloseTo(perimeter, within(1e-13 * perimeter + 5e-12 + 2 * Math.PI * deviation(a, b)));
     }
 
+    /** Computed, as Abramowitz and Stegun's Table 17.2 has it: E by the modular angle, m = sin^2 of it. */
+    @ParameterizedTest
+    @CsvSource({
+        "15, 1.544150496914673",
+        "30, 1.467462209339427",
+        "45, 1.350643881047675",
+        "60, 1.211056027568459",
+        "75, 1.076405113076404"
+    })
+    void quarterEllipsesHaveTheLengthOfTheirModularAngle(double degrees, double length) {
+        assertThat(quarter(1, Math.cos(Math.toRadians(degrees))).length(1e-12))
+                .isCloseTo(length, within(1.6e-12 + Math.PI / 2 * deviation(1, 1)));
+    }
+
+    /**
+     * Published: Maple help, EllipticE (maplesoft.com/support/help, path EllipticE): E(k = 0.3) = 1.534833465 and, from the end of the minor half-axis to
+     * z = sin(phi) = 0.2, E(0.2, 0.3) = 0.2012363833.
+     */
+    @Test
+    void ellipsesHaveTheLengthsThatMaplePrints() {
+        double b = Math.sqrt(1 - 0.3 * 0.3);
+        assertThat(quarter(1, b).length(1e-12)).isCloseTo(1.534833465, within(5.1e-10));
+        assertThat(ellipse(1, b, Math.PI / 2 - Math.asin(0.2), Math.PI / 2).length(1e-12))
+                .isCloseTo(0.2012363833, within(5.1e-11));
+    }
+
+    /** Computed: parts of the ellipse with half-axes 2 and 1, from the end of the longer one. */
+    @ParameterizedTest
+    @CsvSource({"6, 0.585325466504268", "4, 0.965663744222227", "3, 1.40992791020547"})
+    void partsOfAnEllipseHaveTheirLength(int part, double length) {
+        assertThat(ellipse(2, 1, 0, Math.PI / part).length(1e-12))
+                .isCloseTo(length, within(1.1e-12 + 1e-14 + Math.PI * deviation(2, 1)));
+    }
+
+    /**
+     * Analytic: a circle of radius 10 and an ellipse that is a straight there and back. Published: x^2 + 2 y^2 = 1 has the
+     * circumference 5.4 (GeoGebra manual, Length); computed 5.4025755.
+     */
+    @Test
+    void ellipsesDegenerateAsTheyShould() {
+        assertThat(4 * quarter(10, 10).length(1e-12))
+                .isCloseTo(20 * Math.PI, within(5e-12 + 2 * Math.PI * deviation(10, 10)));
+        assertThat(4 * quarter(10, 0).length(1e-12)).isCloseTo(40, within(5e-12));
+        assertThat(4 * quarter(1, Math.sqrt(0.5)).length(1e-12)).isCloseTo(5.4025755, within(5.1e-8));
+    }
+
+    /** Analytic: y = x^(3/2) from 0 to 4, (10^(3/2) - 1) 8/27. */
+    @Test
+    void aLongerSemicubicalParabolaHasItsLengthToo() {
+        Cubic cubic = new Cubic(at(0, 0), at(0, 0), at(4.0 / 3, 0), at(4, 8));
+        assertThat(cubic.length(1e-12)).isCloseTo(9.07341528938779, within(6.1e-12));
+    }
+
     /** Analytic: y = x^(3/2) from 0 to 4/3 is exactly 56/27 long; as a cubic its start handle lies on its start. */
     @Test
     void theSemicubicalParabolaHasARationalLength() {
@@ -127,6 +188,25 @@ class ClosedFormsTest {
             double x0, double y0, double x1, double y1, double x2, double y2, double x3, double y3, double length) {
         Cubic cubic = new Cubic(at(x0, y0), at(x1, y1), at(x2, y2), at(x3, y3));
         assertThat(cubic.length(1e-11)).isCloseTo(length, within(1e-11 + 5e-15 * length));
+    }
+
+    /** Computed from points that are common in examples of length: a quadratic. */
+    @Test
+    void aQuadraticHasItsComputedLength() {
+        Cubic cubic = Cubic.quadratic(at(150, 40), at(80, 30), at(105, 150));
+        assertThat(cubic.length(1e-11)).isCloseTo(144.79561403359523, within(1.1e-11 + 1e-12));
+    }
+
+    /** Analytic: chords of y = x^2 from 0 to 1 are sqrt 2 long for one and come to 1.478197397 for ten. */
+    @ParameterizedTest
+    @CsvSource({"1, 1.414213562", "10, 1.478197397"})
+    void chordsOfAParabolaComeToLess(int parts, double length) {
+        Vector2D[] points = new Vector2D[parts + 1];
+        for (int i = 0; i <= parts; i++) {
+            double x = (double) i / parts;
+            points[i] = at(x, x * x);
+        }
+        assertThat(CurvePath.polyline(points).length()).isCloseTo(length, within(1e-9));
     }
 
     /** The usual quarter circle by one cubic lies up to 0.02725 per cent outside: Goldapp's bound for a right angle. */
@@ -162,6 +242,38 @@ class ClosedFormsTest {
                 .isCloseTo(spiral, within(1e-5));
     }
 
+    /** Analytic: curves with cusps, as splines from cusp to cusp: a cycloid's arch, an astroid, a cardioid. */
+    @Test
+    void splinesFromCuspToCuspHaveTheLengthOfTheCurve() {
+        assertThat(spline(400, 0, Math.PI, t -> at(t, Math.sin(t))).length()).isCloseTo(3.82019778902771, within(1e-6));
+        assertThat(cusped(0, 2 * Math.PI, at(0, 1), at(0, -1), t -> at(t - Math.sin(t), 1 - Math.cos(t))))
+                .isCloseTo(8, within(1e-4));
+        assertThat(4
+                        * cusped(
+                                0,
+                                Math.PI / 2,
+                                at(-1, 0),
+                                at(0, 1),
+                                t -> at(Math.pow(Math.cos(t), 3), Math.pow(Math.sin(t), 3))))
+                .isCloseTo(6, within(1e-4));
+        assertThat(2
+                        * cusped(
+                                0,
+                                Math.PI,
+                                at(0, 1),
+                                at(1, 0),
+                                t -> at((1 + Math.cos(t)) * Math.cos(t), (1 + Math.cos(t)) * Math.sin(t))))
+                .isCloseTo(8, within(1e-4));
+    }
+
+    private static double cusped(double from, double to, Vector2D leaving, Vector2D arriving, Traced traced) {
+        List<Vector2D> points = new ArrayList<>();
+        for (int i = 0; i <= 400; i++) {
+            points.add(traced.at(from + (to - from) * i / 400));
+        }
+        return Fit.through(points, leaving, arriving).length();
+    }
+
     private interface Traced {
         Vector2D at(double t);
     }
@@ -174,7 +286,7 @@ class ClosedFormsTest {
         double h = 1e-5;
         Vector2D leaving = traced.at(from + h).subtract(traced.at(from - h));
         Vector2D arriving = traced.at(to + h).subtract(traced.at(to - h));
-        return Fit.through(java.util.List.of(points), leaving, arriving);
+        return Fit.through(List.of(points), leaving, arriving);
     }
 
     /**

@@ -121,6 +121,8 @@ class CurveLengthTest {
     @ParameterizedTest
     @CsvSource({
         "10, 0.17453293, 0.17431149, 0.00380530, 0.00044237",
+        "20, 0.34906585, 0.34729636, 0.01519225, 0.00352285",
+        "30, 0.52359878, 0.51763809, 0.03407417, 0.01179939",
         "45, 0.78539816, 0.76536686, 0.07612047, 0.03914569",
         "60, 1.04719755, 1.00000000, 0.13397460, 0.09058607",
         "90, 1.57079633, 1.41421356, 0.29289322, 0.28539816",
@@ -147,5 +149,12 @@ class CurveLengthTest {
         Arc arc = Arc.chordAndSagitta(Vector2D.of(0, 0), Vector2D.of(chord, 0), 2);
         assertThat(arc.radius()).isCloseTo(12, within(1e-12));
         assertThat(arc.length()).isCloseTo(14.06, within(0.005));
+        assertThat(CurvePath.of(arc)
+                        .then(CurvePath.polyline(arc.end(), arc.start()))
+                        .area())
+                .isCloseTo(18.01, within(0.005));
+        double degrees = Math.toDegrees(Math.abs(arc.sweep()));
+        assertThat(degrees).isCloseTo(Math.toDegrees(2 * Math.acos(10.0 / 12)), within(1e-12));
+        assertThat(degrees).isNotCloseTo(67.13, within(0.005));
     }
 }

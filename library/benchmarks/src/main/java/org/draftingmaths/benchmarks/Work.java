@@ -26,10 +26,13 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
+import org.locationtech.jts.algorithm.Length;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.impl.PackedCoordinateSequence;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -49,6 +52,8 @@ public class Work {
 
     List<Cubics.Known> realistic;
     List<Cubics.Known> nasty;
+    List<Integer> cornersThree;
+    List<Integer> cornersSix;
     GaussIntegrator gauss32;
     Piece piece;
     Slash slash;
@@ -60,6 +65,8 @@ public class Work {
     public void read() {
         realistic = Cubics.all().stream().filter(Cubics.Known::realistic).toList();
         nasty = Cubics.all().stream().filter(known -> !known.realistic()).toList();
+        cornersThree = realistic.stream().map(known -> corners(known, 1e-3)).toList();
+        cornersSix = realistic.stream().map(known -> corners(known, 1e-6)).toList();
         gauss32 = new GaussIntegratorFactory().legendre(32, 0, 1);
         Drawing drawing = Drawing.of("piece").from(0, 0).edge("hem", Role.HEM).curve(80, 5, 160, 5, 240, 0);
         for (int i = 0; i < 9; i++) {
@@ -206,6 +213,46 @@ public class Work {
     @Benchmark
     public double gaussFixed() {
         return sum(realistic, this::gauss);
+    }
+
+    /** What no caller can know: how many chords are just enough, found from the true length. The error falls with 1/n^2. */
+    private static int corners(Cubics.Known known, double accuracy) {
+        double error = known.length() - polyline(known.cubic(), 256);
+        int n = Math.max(1, (int) Math.ceil(256 * Math.sqrt(error / accuracy)));
+        while (known.length() - polyline(known.cubic(), n) > accuracy) {
+            n += 1 + n / 200;
+        }
+        return n;
+    }
+
+    static double polyline(Cubic cubic, int chords) {
+        CoordinateSequence points = new PackedCoordinateSequence.Double(chords + 1, 2, 0);
+        for (int i = 0; i <= chords; i++) {
+            Vector2D p = cubic.at((double) i / chords);
+            points.setOrdinate(i, 0, p.getX());
+            points.setOrdinate(i, 1, p.getY());
+        }
+        return Length.ofLine(points);
+    }
+
+    private static double sum(List<Cubics.Known> set, List<Integer> corners) {
+        double sum = 0;
+        for (int i = 0; i < set.size(); i++) {
+            sum += polyline(set.get(i).cubic(), corners.get(i));
+        }
+        return sum;
+    }
+
+    /** By JTS on a polyline with just enough corners for a thousandth of a millimetre. */
+    @Benchmark
+    public double polylineThree() {
+        return sum(realistic, cornersThree);
+    }
+
+    /** By JTS on a polyline with just enough corners for a millionth of a millimetre. */
+    @Benchmark
+    public double polylineSix() {
+        return sum(realistic, cornersSix);
     }
 
     @Benchmark
