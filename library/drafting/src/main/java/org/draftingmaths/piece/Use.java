@@ -7,6 +7,28 @@ public sealed interface Use {
     boolean stitched();
 
     /**
+     * One answer for each kind of use.
+     *
+     * @param cases the answers
+     * @param <T> what is answered
+     * @return the answer of this use's kind
+     */
+    <T> T of(Cases<T> cases);
+
+    /**
+     * An answer for each kind of use, so that whoever must know all kinds (as files do) no longer compiles when one is added.
+     *
+     * @param <T> what is answered
+     */
+    interface Cases<T> {
+        /** The answer for a stitched dart. */
+        T dart(Dart dart);
+
+        /** The answer for what is left in the edge. */
+        T left(Left left);
+    }
+
+    /**
      * Stitched as a dart from the mouth to a point short of the tip.
      *
      * @param setBack how far in mm the sewn tip lies from the apex, on the bisector
@@ -24,6 +46,11 @@ public sealed interface Use {
         public boolean stitched() {
             return true;
         }
+
+        @Override
+        public <T> T of(Cases<T> cases) {
+            return cases.dart(this);
+        }
     }
 
     /**
@@ -35,6 +62,11 @@ public sealed interface Use {
         @Override
         public boolean stitched() {
             return false;
+        }
+
+        @Override
+        public <T> T of(Cases<T> cases) {
+            return cases.left(this);
         }
     }
 

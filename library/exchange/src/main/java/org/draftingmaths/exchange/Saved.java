@@ -1,0 +1,41 @@
+package org.draftingmaths.exchange;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Files that are there whole or not at all. */
+public final class Saved {
+
+    private Saved() {}
+
+    /**
+     * Writes a text in UTF-8: to a temporary name beside the file, which then takes the file's name. If writing fails, the file is
+     * what it was before, and nothing is left beside it.
+     *
+     * @param file the file; one that is there is replaced
+     * @param text what it is to say
+     * @throws IOException if it cannot be written
+     */
+    public static void text(Path file, String text) throws IOException {
+        Path whole = file.toAbsolutePath();
+        Path half = Files.createTempFile(whole.getParent(), "." + whole.getFileName(), ".part");
+        try {
+            Files.writeString(half, text, StandardCharsets.UTF_8);
+            move(half, whole);
+        } finally {
+            Files.deleteIfExists(half);
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException unsupported) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

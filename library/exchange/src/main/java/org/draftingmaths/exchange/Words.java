@@ -1,0 +1,65 @@
+package org.draftingmaths.exchange;
+
+import java.util.stream.Stream;
+import org.draftingmaths.piece.Beside;
+import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.Role;
+import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Use;
+
+/** The words of the files. Each switch covers its whole list, so that a new entry must be given a word to compile. */
+final class Words {
+
+    /** The word of a stitched dart among the uses. */
+    static final String DART = "dart";
+
+    private Words() {}
+
+    static String of(Role role) {
+        return switch (role) {
+            case SEAM -> "seam";
+            case FOLD -> "fold";
+            case FINISHED -> "finished";
+            case HEM -> "hem";
+            case STYLE_LINE -> "style line";
+        };
+    }
+
+    static String of(Leg leg) {
+        return switch (leg) {
+            case BEFORE -> "before";
+            case AFTER -> "after";
+        };
+    }
+
+    static String of(Beside beside) {
+        return switch (beside) {
+            case BEFORE -> "before";
+            case AFTER -> "after";
+        };
+    }
+
+    static String of(Use.Kind kind) {
+        return switch (kind) {
+            case SLASH -> "slash";
+            case EASE -> "ease";
+            case GATHERS -> "gathers";
+            case FLARE -> "flare";
+        };
+    }
+
+    static String of(Seam.How how) {
+        return switch (how) {
+            case EASE -> "ease";
+            case GATHERS -> "gathers";
+            case STRETCH -> "stretch";
+            case STAY -> "stay";
+        };
+    }
+
+    /** All that a surplus can become. */
+    static String[] uses() {
+        return Stream.concat(Stream.of(DART), Stream.of(Use.Kind.values()).map(Words::of))
+                .toArray(String[]::new);
+    }
+}
