@@ -72,7 +72,7 @@ final class DraftReading {
         at.fields("name", "role", "allowance", "base");
         return at.made(() -> new Edge(
                 at.member("name").text(),
-                at.member("role").word(Role.values(), Words::of),
+                at.member("role").word(Role.values(), Terms::of),
                 at.member("allowance").number(),
                 path(at.member("base"))));
     }
@@ -140,18 +140,18 @@ final class DraftReading {
         if (!at.has("opening")) {
             throw at.refused("the field 'edge' is missing, or 'opening' and 'leg'");
         }
-        return new Border.OfLeg(at.member("opening").text(), at.member("leg").word(Leg.values(), Words::of));
+        return new Border.OfLeg(at.member("opening").text(), at.member("leg").word(Leg.values(), Terms::of));
     }
 
     private static Use use(At at) {
-        String as = at.member("as").word(Words.uses(), word -> word);
-        if (as.equals(Words.DART)) {
+        String as = at.member("as").word(Terms.uses(), word -> word);
+        if (as.equals(Terms.DART)) {
             at.fields("as", "setBack", "press");
             return at.made(() -> new Use.Dart(
-                    at.member("setBack").number(), at.member("press").word(Leg.values(), Words::of)));
+                    at.member("setBack").number(), at.member("press").word(Leg.values(), Terms::of)));
         }
         at.fields("as");
-        return new Use.Left(at.member("as").word(Use.Kind.values(), Words::of));
+        return new Use.Left(at.member("as").word(Use.Kind.values(), Terms::of));
     }
 
     private static Panel panel(At at) {
@@ -210,7 +210,7 @@ final class DraftReading {
         return at.made(() -> new Notch(
                 at.member("edge").text(),
                 at.member("arc").number(),
-                at.member("beside").word(Beside.values(), Words::of)));
+                at.member("beside").word(Beside.values(), Terms::of)));
     }
 
     private static Grain grain(At at) {
@@ -241,7 +241,7 @@ final class DraftReading {
         return at.made(() -> new Seam.Held(
                 at.member("interval").whole(),
                 at.member("surplus").number(),
-                at.member("how").word(Seam.How.values(), Words::of),
+                at.member("how").word(Seam.How.values(), Terms::of),
                 at.member("reason").text()));
     }
 }

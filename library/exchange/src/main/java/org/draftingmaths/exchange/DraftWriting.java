@@ -126,7 +126,7 @@ final class DraftWriting {
 
     private void edge(Edge edge) throws IOException {
         text("name", edge.name());
-        text("role", Words.of(edge.role()));
+        text("role", Terms.of(edge.role()));
         json.writeNumberField("allowance", edge.allowance());
         path("base", edge.base());
     }
@@ -179,7 +179,7 @@ final class DraftWriting {
         } else {
             Border.OfLeg leg = (Border.OfLeg) border;
             text("opening", leg.opening());
-            text("leg", Words.of(leg.leg()));
+            text("leg", Terms.of(leg.leg()));
         }
     }
 
@@ -188,15 +188,15 @@ final class DraftWriting {
                     @Override
                     public Writing<JsonGenerator> dart(Use.Dart dart) {
                         return to -> {
-                            text("as", Words.DART);
+                            text("as", Terms.DART);
                             to.writeNumberField("setBack", dart.setBack());
-                            text("press", Words.of(dart.press()));
+                            text("press", Terms.of(dart.press()));
                         };
                     }
 
                     @Override
                     public Writing<JsonGenerator> left(Use.Left left) {
-                        return to -> text("as", Words.of(left.kind()));
+                        return to -> text("as", Terms.of(left.kind()));
                     }
                 })
                 .write(json);
@@ -248,7 +248,7 @@ final class DraftWriting {
     private void notch(Notch notch) throws IOException {
         text("edge", notch.edge());
         json.writeNumberField("arc", notch.arc());
-        text("beside", Words.of(notch.beside()));
+        text("beside", Terms.of(notch.beside()));
     }
 
     private void grain(Grain grain) throws IOException {
@@ -272,7 +272,7 @@ final class DraftWriting {
     private void held(Seam.Held held) throws IOException {
         json.writeNumberField("interval", held.interval());
         json.writeNumberField("surplus", held.surplus());
-        text("how", Words.of(held.how()));
+        text("how", Terms.of(held.how()));
         text("reason", held.reason());
     }
 }

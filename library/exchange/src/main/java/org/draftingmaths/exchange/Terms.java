@@ -8,12 +8,12 @@ import org.draftingmaths.piece.Seam;
 import org.draftingmaths.piece.Use;
 
 /** The words of the files. Each switch covers its whole list, so that a new entry must be given a word to compile. */
-final class Words {
+final class Terms {
 
     /** The word of a stitched dart among the uses. */
     static final String DART = "dart";
 
-    private Words() {}
+    private Terms() {}
 
     static String of(Role role) {
         return switch (role) {
@@ -59,7 +59,7 @@ final class Words {
 
     /** All that a surplus can become. */
     static String[] uses() {
-        return Stream.concat(Stream.of(DART), Stream.of(Use.Kind.values()).map(Words::of))
+        return Stream.concat(Stream.of(DART), Stream.of(Use.Kind.values()).map(Terms::of))
                 .toArray(String[]::new);
     }
 }
