@@ -1,6 +1,6 @@
 package org.draftingmaths.exchange;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -73,7 +73,9 @@ final class SvgReader {
 
     static Found read(Source source, OptionalDouble unit) {
         try {
-            XMLStreamReader xml = factory().createXMLStreamReader(new ByteArrayInputStream(source.bytes()));
+            String text = source.text();
+            requireNoDeclarations(source, text);
+            XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(text));
             try {
                 SvgReader reader = new SvgReader(source, unit, xml);
                 reader.walk();
@@ -84,6 +86,39 @@ final class SvgReader {
         } catch (XMLStreamException broken) {
             throw new FileException(source.name(), place(broken.getLocation()), reason(broken), broken);
         }
+    }
+
+    /** A document type may name the standard's, but declare nothing of its own: that is where entities swell and fetch. */
+    private static void requireNoDeclarations(Source source, String text) {
+        int at = afterProlog(text);
+        if (!text.startsWith("<!DOCTYPE", at)) {
+            return;
+        }
+        int declarations = text.indexOf('[', at);
+        int end = text.indexOf('>', at);
+        if (end < 0 || (declarations >= 0 && declarations < end)) {
+            long line = 1 + text.substring(0, at).chars().filter(c -> c == '\n').count();
+            throw source.refused(
+                    "line " + line,
+                    "a document type with declarations of its own is not read; save the drawing as plain SVG");
+        }
+    }
+
+    /** Past the space, comments and instructions that may stand before a document type. */
+    private static int afterProlog(String text) {
+        int at = 0;
+        while (at < text.length()) {
+            if (Character.isWhitespace(text.charAt(at))) {
+                at++;
+            } else if (text.startsWith("<?", at) && text.indexOf("?>", at) > 0) {
+                at = text.indexOf("?>", at) + 2;
+            } else if (text.startsWith("<!--", at) && text.indexOf("-->", at + 4) > 0) {
+                at = text.indexOf("-->", at + 4) + 3;
+            } else {
+                return at;
+            }
+        }
+        return at;
     }
 
     private static XMLInputFactory factory() {
@@ -109,9 +144,19 @@ final class SvgReader {
         return place(xml.getLocation());
     }
 
+    /** The JDK's parser gives up on some spoiled files with other exceptions than its own. */
+    private int next() throws XMLStreamException {
+        try {
+            return xml.next();
+        } catch (RuntimeException broken) {
+            throw new FileException(
+                    source.name(), place(), "it is not well-formed XML: " + broken.getMessage(), broken);
+        }
+    }
+
     private void walk() throws XMLStreamException {
         while (xml.hasNext()) {
-            int event = xml.next();
+            int event = next();
             if (event == XMLStreamConstants.START_ELEMENT) {
                 element();
             } else if (event == XMLStreamConstants.END_ELEMENT) {
@@ -218,7 +263,7 @@ final class SvgReader {
     private void skip() throws XMLStreamException {
         int depth = 1;
         while (depth > 0) {
-            int event = xml.next();
+            int event = next();
             if (event == XMLStreamConstants.START_ELEMENT) {
                 source.count(this::place);
                 depth++;
