@@ -9,7 +9,7 @@ import org.draftingmaths.piece.Draft;
  *
  * @param draft the pieces, without seams
  * @param findings what is wrong with the outlines: those left open, those of more than one ring
- * @param notes what was done to them, in sentences: gaps closed, outlines turned, what was left out
+ * @param notes what was done to them, in sentences: gaps closed, what was left out
  */
 public record Traced(Draft draft, List<Finding> findings, List<String> notes) {
 

@@ -252,7 +252,7 @@ final class Tracing {
     }
 
     private Piece drawn(String name, Ring ring) {
-        List<Strand> strands = joined(name, anticlockwise(name, ring));
+        List<Strand> strands = joined(name, anticlockwise(ring));
         List<Strand> edges = named(ring.single() ? fromCorner(strands.get(0)) : cutAtCorners(strands));
         source.requireParts(ring.place(), edges);
         Drawing drawing = Drawing.of(name)
@@ -263,12 +263,9 @@ final class Tracing {
         return drawing.piece();
     }
 
-    private List<Strand> anticlockwise(String name, Ring ring) {
-        if (ring.area() > 0) {
-            return ring.strands();
-        }
-        notes.add("The outline of '" + name + "' was drawn clockwise and is taken anticlockwise.");
-        return turned(ring.strands());
+    /** Whichever way it was drawn, so that edges run and are numbered the same way round. */
+    private static List<Strand> anticlockwise(Ring ring) {
+        return ring.area() > 0 ? ring.strands() : turned(ring.strands());
     }
 
     /** Moves the start of each strand on to the end of the one before it. */

@@ -195,10 +195,7 @@ class SvgOutlinesTest {
                 + "<rect id='r' width='9' height='9'/>");
         assertThat(only(traced).name()).isEqualTo("r");
         assertThat(traced.notes())
-                .containsExactly(
-                        "Left out: 2 of the element 'text'.",
-                        "Left out: 1 of the element 'use'.",
-                        "The outline of 'r' was drawn clockwise and is taken anticlockwise.");
+                .containsExactly("Left out: 2 of the element 'text'.", "Left out: 1 of the element 'use'.");
     }
 
     @Test
