@@ -34,6 +34,10 @@ public record Finding(
     public enum Kind {
         /** The outline on paper crosses or touches itself. */
         OUTLINE_CROSSES("the outline crosses itself"),
+        /** The lines of an outline do not meet. */
+        OUTLINE_OPEN("the outline is open"),
+        /** An outline has another ring, inside it or beside it. */
+        SECOND_RING("the piece has more than one ring, and the largest is taken"),
         /** The two legs of a dart differ in length. */
         LEGS_UNEQUAL("the legs of the dart are unequal"),
         /** The sewn point of a dart lies nearer to one leg's end than to the other's. */

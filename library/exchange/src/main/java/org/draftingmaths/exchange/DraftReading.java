@@ -74,7 +74,7 @@ final class DraftReading {
         at.fields("name", "role", "allowance", "base");
         return at.made(() -> new Edge(
                 at.member("name").text(),
-                at.member("role").word(Role.values(), Words::of),
+                at.member("role").word(Role.values(), Terms::of),
                 at.member("allowance").number(),
                 path(at.member("base"))));
     }
@@ -142,30 +142,30 @@ final class DraftReading {
         if (!at.has("opening")) {
             throw at.refused("the field 'edge' is missing, or 'opening' and 'leg'");
         }
-        return new Border.OfLeg(at.member("opening").text(), at.member("leg").word(Leg.values(), Words::of));
+        return new Border.OfLeg(at.member("opening").text(), at.member("leg").word(Leg.values(), Terms::of));
     }
 
     private static Use use(At at) {
-        String as = at.member("as").word(Words.uses(), word -> word);
-        if (as.equals(Words.DART)) {
+        String as = at.member("as").word(Terms.uses(), word -> word);
+        if (as.equals(Terms.DART)) {
             at.fields("as", "setBack", "press", "shape");
             return at.made(() ->
                     new Use.Dart(at.member("setBack").number(), press(at.member("press")), shape(at.member("shape"))));
         }
-        if (as.equals(Words.FOLDED)) {
+        if (as.equals(Terms.FOLDED)) {
             at.fields("as", "under", "depth", "stitched");
             return at.made(() -> new Use.Folded(
-                    at.member("under").word(Use.Under.values(), Words::of),
+                    at.member("under").word(Use.Under.values(), Terms::of),
                     at.member("depth").number(),
-                    at.member("stitched").word(Use.Stitched.values(), Words::of)));
+                    at.member("stitched").word(Use.Stitched.values(), Terms::of)));
         }
         at.fields("as");
-        return new Use.Left(at.member("as").word(Use.Kind.values(), Words::of));
+        return new Use.Left(at.member("as").word(Use.Kind.values(), Terms::of));
     }
 
     private static Optional<Leg> press(At at) {
-        String press = at.word(Words.presses(), word -> word);
-        return press.equals(Words.OPEN) ? Optional.empty() : Optional.of(at.word(Leg.values(), Words::of));
+        String press = at.word(Terms.presses(), word -> word);
+        return press.equals(Terms.OPEN) ? Optional.empty() : Optional.of(at.word(Leg.values(), Terms::of));
     }
 
     private static LegShape shape(At at) {
@@ -235,7 +235,7 @@ final class DraftReading {
         return at.made(() -> new Notch(
                 at.member("edge").text(),
                 at.member("arc").number(),
-                at.member("beside").word(Beside.values(), Words::of)));
+                at.member("beside").word(Beside.values(), Terms::of)));
     }
 
     private static Grain grain(At at) {
@@ -266,7 +266,7 @@ final class DraftReading {
         return at.made(() -> new Seam.Held(
                 at.member("interval").whole(),
                 at.member("surplus").number(),
-                at.member("how").word(Seam.How.values(), Words::of),
+                at.member("how").word(Seam.How.values(), Terms::of),
                 at.member("reason").text()));
     }
 }

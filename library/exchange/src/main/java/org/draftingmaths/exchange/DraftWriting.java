@@ -127,7 +127,7 @@ final class DraftWriting {
 
     private void edge(Edge edge) throws IOException {
         text("name", edge.name());
-        text("role", Words.of(edge.role()));
+        text("role", Terms.of(edge.role()));
         json.writeNumberField("allowance", edge.allowance());
         path("base", edge.base());
     }
@@ -180,7 +180,7 @@ final class DraftWriting {
         } else {
             Border.OfLeg leg = (Border.OfLeg) border;
             text("opening", leg.opening());
-            text("leg", Words.of(leg.leg()));
+            text("leg", Terms.of(leg.leg()));
         }
     }
 
@@ -189,9 +189,9 @@ final class DraftWriting {
                     @Override
                     public Writing<JsonGenerator> dart(Use.Dart dart) {
                         return to -> {
-                            text("as", Words.DART);
+                            text("as", Terms.DART);
                             to.writeNumberField("setBack", dart.setBack());
-                            text("press", dart.press().map(Words::of).orElse(Words.OPEN));
+                            text("press", dart.press().map(Terms::of).orElse(Terms.OPEN));
                             shape(dart.shape());
                         };
                     }
@@ -199,16 +199,16 @@ final class DraftWriting {
                     @Override
                     public Writing<JsonGenerator> folded(Use.Folded folded) {
                         return to -> {
-                            text("as", Words.FOLDED);
-                            text("under", Words.of(folded.under()));
+                            text("as", Terms.FOLDED);
+                            text("under", Terms.of(folded.under()));
                             to.writeNumberField("depth", folded.depth());
-                            text("stitched", Words.of(folded.lines()));
+                            text("stitched", Terms.of(folded.lines()));
                         };
                     }
 
                     @Override
                     public Writing<JsonGenerator> left(Use.Left left) {
-                        return to -> text("as", Words.of(left.kind()));
+                        return to -> text("as", Terms.of(left.kind()));
                     }
                 })
                 .write(json);
@@ -268,7 +268,7 @@ final class DraftWriting {
     private void notch(Notch notch) throws IOException {
         text("edge", notch.edge());
         json.writeNumberField("arc", notch.arc());
-        text("beside", Words.of(notch.beside()));
+        text("beside", Terms.of(notch.beside()));
     }
 
     private void grain(Grain grain) throws IOException {
@@ -292,7 +292,7 @@ final class DraftWriting {
     private void held(Seam.Held held) throws IOException {
         json.writeNumberField("interval", held.interval());
         json.writeNumberField("surplus", held.surplus());
-        text("how", Words.of(held.how()));
+        text("how", Terms.of(held.how()));
         text("reason", held.reason());
     }
 }

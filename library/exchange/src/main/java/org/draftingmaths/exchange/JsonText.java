@@ -23,12 +23,8 @@ final class JsonText {
     private static final int LONGEST_TEXT = 10_000;
     private static final int LONGEST_NUMBER = 1_000;
 
-    /** How often the clock is looked at. */
-    private static final int VALUES_PER_LOOK = 4_096;
-
     private final Source source;
     private final JsonParser parser;
-    private int values;
 
     private JsonText(Source source, JsonParser parser) {
         this.source = source;
@@ -84,7 +80,7 @@ final class JsonText {
 
     /** As deep as Jackson lets it: the limit of depth is reached long before the stack's. */
     private Json value() throws IOException {
-        count();
+        source.count(() -> place(parser.currentTokenLocation()));
         JsonLocation at = parser.currentTokenLocation();
         int line = at.getLineNr();
         int column = at.getColumnNr();
@@ -129,16 +125,6 @@ final class JsonText {
             items.add(value());
         }
         return items;
-    }
-
-    private void count() {
-        values++;
-        if (values > source.limits().values()) {
-            throw refused("the file holds more than the " + source.limits().values() + " values that are read");
-        }
-        if (values % VALUES_PER_LOOK == 0) {
-            source.requireTime(place(parser.currentTokenLocation()));
-        }
     }
 
     private FileException refused(String reason) {

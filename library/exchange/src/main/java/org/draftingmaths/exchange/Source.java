@@ -10,14 +10,19 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** The bytes of a file, and the limits within which they are read. The clock runs from its making. */
 final class Source {
+
+    /** How often the clock is looked at. */
+    private static final int VALUES_PER_LOOK = 4_096;
 
     private final String name;
     private final byte[] bytes;
     private final Limits limits;
     private final long started = System.nanoTime();
+    private int values;
 
     Source(String name, byte[] bytes, Limits limits) {
         this.name = name;
@@ -71,6 +76,17 @@ final class Source {
 
     FileException refused(String place, String reason) {
         return new FileException(name, place, reason);
+    }
+
+    /** Counts one value, point or element; looks at the clock now and then. */
+    void count(Supplier<String> place) {
+        values++;
+        if (values > limits.values()) {
+            throw refused(place.get(), "the file holds more than the " + limits.values() + " values that are read");
+        }
+        if (values % VALUES_PER_LOOK == 0) {
+            requireTime(place.get());
+        }
     }
 
     void requireTime(String place) {

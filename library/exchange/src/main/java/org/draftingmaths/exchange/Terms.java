@@ -8,7 +8,7 @@ import org.draftingmaths.piece.Seam;
 import org.draftingmaths.piece.Use;
 
 /** The words of the files. Each switch covers its whole list, so that a new entry must be given a word to compile. */
-final class Words {
+final class Terms {
 
     /** The word of a stitched dart among the uses. */
     static final String DART = "dart";
@@ -19,7 +19,7 @@ final class Words {
     /** The word of a dart that is pressed to neither side. */
     static final String OPEN = "open";
 
-    private Words() {}
+    private Terms() {}
 
     static String of(Use.Under under) {
         return switch (under) {
@@ -80,14 +80,13 @@ final class Words {
 
     /** All that a surplus can become. */
     static String[] uses() {
-        return Stream.concat(
-                        Stream.of(DART, FOLDED), Stream.of(Use.Kind.values()).map(Words::of))
+        return Stream.concat(Stream.of(DART, FOLDED), Stream.of(Use.Kind.values()).map(Terms::of))
                 .toArray(String[]::new);
     }
 
     /** All ways in which a dart can be pressed. */
     static String[] presses() {
-        return Stream.concat(Stream.of(Leg.values()).map(Words::of), Stream.of(OPEN))
+        return Stream.concat(Stream.of(Leg.values()).map(Terms::of), Stream.of(OPEN))
                 .toArray(String[]::new);
     }
 }
