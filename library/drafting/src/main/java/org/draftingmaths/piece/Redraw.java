@@ -120,7 +120,7 @@ public final class Redraw {
             List<Run> ring = piece.panels().get(i).ring();
             CurvePath was = piece.place(ring);
             List<CurvePath> moved = ring.stream()
-                    .filter(run -> isRedrawn(piece, edges, run))
+                    .filter(run -> isRedrawn(piece, bare.edges(), run))
                     .map(piece::place)
                     .toList();
             Panel panel = bare.panels().get(i);

@@ -80,7 +80,8 @@ final class Terms {
 
     /** All that a surplus can become. */
     static String[] uses() {
-        return Stream.concat(Stream.of(DART, FOLDED), Stream.of(Use.Kind.values()).map(Terms::of))
+        return Stream.concat(
+                        Stream.of(DART, FOLDED), Stream.of(Use.Kind.values()).map(Terms::of))
                 .toArray(String[]::new);
     }
 
