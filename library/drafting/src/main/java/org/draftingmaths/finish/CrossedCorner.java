@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.piece.Isometry;
 import org.draftingmaths.curve.Meet;
 import org.draftingmaths.curve.Meets;
 import org.draftingmaths.ledger.DraftingException;
@@ -82,7 +83,7 @@ final class CrossedCorner {
         Meet q = crossed();
         CurvePath cutLine =
                 crossing.line().between(q.onSecond(), crossing.line().length());
-        CurvePath turned = cutLine.transformed(Reflections.in(net.at(), past));
+        CurvePath turned = cutLine.transformed(Isometry.reflection(net.at(), past));
         Meet end = Meets.of(turned, seam.line()).points().stream()
                 .min(Comparator.comparingDouble(Meet::onFirst))
                 .orElseThrow(() -> refused(

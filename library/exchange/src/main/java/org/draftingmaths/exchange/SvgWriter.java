@@ -21,7 +21,7 @@ final class SvgWriter {
         String width = PathData.number(sheet.width());
         String height = PathData.number(sheet.height());
         writer.svg
-                .append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"pattern\"")
+                .append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"pattern " + writer.scaleClass() + "\"")
                 .append(attributes)
                 .append(" viewBox=\"0 0 " + width + " " + height + "\">\n");
         writer.style();
@@ -30,7 +30,12 @@ final class SvgWriter {
         return writer.svg.append("</svg>\n").toString();
     }
 
-    /** Scoped by the class of the sheet, so that several pictures can stand on one page. */
+    /** Widths and letters depend on how much a picture is reduced; so each scale has rules of its own on a page of several pictures. */
+    private String scaleClass() {
+        return "at" + Math.round(1000 * sheet.pen().mm(1));
+    }
+
+    /** Scoped by the classes of the sheet, so that several pictures can stand on one page. */
     private void style() {
         svg.append("<style>\n");
         for (Tint tint : Tint.values()) {
@@ -51,7 +56,7 @@ final class SvgWriter {
     }
 
     private void rule(String selector, String what) {
-        svg.append(".pattern ").append(selector).append('{').append(what).append("}\n");
+        svg.append(".pattern.").append(scaleClass()).append(' ').append(selector).append('{').append(what).append("}\n");
     }
 
     private String onPaper(double mm) {
