@@ -5,12 +5,12 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.CurvePath;
-import org.draftingmaths.piece.Isometry;
 import org.draftingmaths.curve.Meet;
 import org.draftingmaths.curve.Meets;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
+import org.draftingmaths.piece.Isometry;
 import org.draftingmaths.unit.Steps;
 
 /**

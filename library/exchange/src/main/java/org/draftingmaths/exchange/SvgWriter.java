@@ -56,7 +56,13 @@ final class SvgWriter {
     }
 
     private void rule(String selector, String what) {
-        svg.append(".pattern.").append(scaleClass()).append(' ').append(selector).append('{').append(what).append("}\n");
+        svg.append(".pattern.")
+                .append(scaleClass())
+                .append(' ')
+                .append(selector)
+                .append('{')
+                .append(what)
+                .append("}\n");
     }
 
     private String onPaper(double mm) {
