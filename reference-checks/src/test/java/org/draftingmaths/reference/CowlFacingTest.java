@@ -36,7 +36,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The facing of a cowl cut in one with it, folded and compared, on fronts of several sizes. */
 class CowlFacingTest {
 
-    private static final double WIDTH = 70;
+    private static final double WIDTH = 50;
 
     static Stream<Integer> busts() {
         return Stream.of(80, 84, 88, 92, 96, 100, 104, 108, 112);
