@@ -233,7 +233,8 @@ public final class Cowls {
         Ledger told = drawn.ledger()
                 .then(new Fact("half edge of the cowl", Quantity.LENGTH, length))
                 .then(new Fact("drop of the cowl below the neck points", Quantity.LENGTH, drop))
-                .then(new Change("centre, from the body up to the drop to the paper", Quantity.LENGTH, onBody, centre))
+                .then(new Change(
+                        "centre, on the body below the drop and then on the paper,", Quantity.LENGTH, onBody, centre))
                 .then(new Fact("surplus at the centre", Quantity.LENGTH, surplus))
                 .then(new Fact(
                         "number of folds " + Words.of(lines.fold()) + " deep that it makes", Quantity.COUNT, folds))

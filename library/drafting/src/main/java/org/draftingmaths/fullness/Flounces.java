@@ -108,8 +108,10 @@ public final class Flounces {
         List<SpiralFlounce.Interval> intervals = flounce.intervals();
         CurvePath inner = edge(flounce, 0);
         CurvePath outer = edge(flounce, flounce.depth());
-        double under = flounce.radius() + 0.3 * flounce.depth();
-        double aside = under * Math.sin(Math.min(intervals.get(0).angle(), 0.2) / 2);
+        double inside = flounce.radius() + 0.3 * flounce.depth();
+        double aside =
+                RingSector.aside(inside, flounce.depth(), intervals.get(0).angle());
+        double under = Math.sqrt(inside * inside - aside * aside);
         Piece piece = Drawing.of(name)
                 .from(inner.start().getX(), inner.start().getY())
                 .edge("end", Role.SEAM)

@@ -24,6 +24,9 @@ import org.draftingmaths.piece.Role;
  */
 public record RingSector(double radius, double depth, double angle) {
 
+    /** A grain line lies at most so far beside the direction it shows, in mm. */
+    private static final double GRAIN_ASIDE = 90;
+
     /** Checks the figures. */
     public RingSector {
         Asked.width("The radius of a ring", radius);
@@ -112,8 +115,7 @@ public record RingSector(double radius, double depth, double angle) {
 
     /**
      * A piece whose first end lies in the direction {@code from}; the centre of the ring is the origin. Its grain runs outwards
-     * in the direction {@code grain}: along the middle of the piece, or, when that is the direction of its first end, just
-     * inside that end.
+     * in the direction {@code grain}, that of the middle of the piece or of its first end, and lies a little to the second end's side.
      */
     Piece piece(String name, double from, Sides sides, double grain) {
         Vector2D first = polar(1, from);
@@ -130,10 +132,16 @@ public record RingSector(double radius, double depth, double angle) {
         Drawing closed =
                 radius == 0 ? drawing : drawing.edge(sides.top(), Role.SEAM).along(inner(from));
         double inside = radius + 0.3 * depth;
-        double aside = grain == from ? inside * Math.sin(Math.min(angle, 0.2) / 2) : 0;
-        Vector2D start = polar(inside, grain).add(polar(aside, grain + Math.PI / 2));
+        double aside = radius == 0 ? 0 : aside(inside, depth, grain == from ? angle : angle / 2);
+        Vector2D start =
+                polar(Math.sqrt(inside * inside - aside * aside), grain).add(polar(aside, grain + Math.PI / 2));
         Vector2D end = start.add(polar(0.5 * depth, grain));
         return closed.grain(start.getX(), start.getY(), end.getX(), end.getY()).piece();
+    }
+
+    /** How far beside a direction a grain line lies well inside a ring that goes on so far to that side. */
+    static double aside(double radius, double depth, double angle) {
+        return Math.min(Math.min(GRAIN_ASIDE, 0.3 * depth), radius * Math.sin(Math.min(angle, Math.PI / 2) / 2));
     }
 
     private CurvePath inner(double from) {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Checks;
+import org.draftingmaths.curve.Inside;
 import org.draftingmaths.fullness.CircleSkirts.Lay;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.piece.Lengths;
@@ -58,6 +59,12 @@ class CircleSkirtsTest {
             waists += times(lay) * Lengths.drawn(piece, "waist");
             hems += times(lay) * Lengths.drawn(piece, "hem");
             area += times(lay) * piece.area();
+            assertThat(Inside.of(
+                            Paper.outline(piece), piece.grain().orElseThrow().from(), 1e-6))
+                    .isEqualTo(Inside.Where.INSIDE);
+            assertThat(Inside.of(
+                            Paper.outline(piece), piece.grain().orElseThrow().to(), 1e-6))
+                    .isEqualTo(Inside.Where.INSIDE);
         }
         assertThat(waists * (1 + stretch)).isCloseTo(waist, within(1e-9));
         assertThat(hems - waists).isCloseTo(2 * Math.PI * share * length, within(1e-8));

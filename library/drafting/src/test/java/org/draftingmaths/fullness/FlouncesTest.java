@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Inside;
 import org.draftingmaths.curve.Nearest;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.piece.Flat;
@@ -55,6 +56,9 @@ class FlouncesTest {
             assertThat(circle - Lengths.drawn(piece, "seam")).isGreaterThan(free - 1e-6);
             assertThat(Lengths.drawn(piece, "end")).isCloseTo(depth, within(1e-9));
             area += piece.area();
+            assertThat(Inside.of(
+                            Paper.outline(piece), piece.grain().orElseThrow().to(), 1e-6))
+                    .isEqualTo(Inside.Where.INSIDE);
         }
         assertThat(drafted.budget().area()).isCloseTo(area - seam * depth, within(1e-9 * area));
         int rings = drafted.draft().pieces().size();
@@ -127,6 +131,8 @@ class FlouncesTest {
         CurvePath outer = Paper.edge(piece, "hem");
 
         assertThat(inner.length()).isCloseTo(flounce.seam(), within(1e-8));
+        assertThat(Inside.of(Paper.outline(piece), piece.grain().orElseThrow().to(), 1e-6))
+                .isEqualTo(Inside.Where.INSIDE);
         assertThat(outer.length()).isCloseTo(flounce.hem(), within(1e-8));
         assertThat(Checks.piece(piece, 1e-6)).isEmpty();
         assertThat(Flat.polygon(Paper.outline(piece)).isSimple()).isTrue();
