@@ -1,5 +1,6 @@
 package org.draftingmaths.piece;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -18,6 +19,9 @@ final class Grains {
 
     /** Where most room is wanted, so many lines side by side are tried. */
     private static final int ROWS = 41;
+
+    /** Lines of this share of the longest are long enough. */
+    private static final double NEARLY = 0.9;
 
     private Grains() {}
 
@@ -38,13 +42,31 @@ final class Grains {
                 .orElse(grain);
     }
 
-    /** The longest grain line of a direction that any panel has room for, of many tried side by side. */
+    /**
+     * A long grain line of a direction where there is room on both sides: of many lines side by side on the panel with most room, the middle one of those
+     * nearly as long as the longest.
+     */
     static Grain longest(Piece piece, Vector2D direction) {
-        return piece.panels().stream()
-                .flatMap(panel -> anew(piece, panel, direction, ROWS))
-                .max((a, b) ->
-                        Double.compare(a.from().distance(a.to()), b.from().distance(b.to())))
+        Vector2D across = Vector2D.of(-direction.getY(), direction.getX());
+        List<Grain> roomiest = piece.panels().stream()
+                .map(panel -> anew(piece, panel, direction, ROWS)
+                        .sorted(Comparator.comparingDouble(grain -> grain.from().dot(across)))
+                        .toList())
+                .max(Comparator.comparingDouble(Grains::most))
                 .orElseThrow();
+        double most = most(roomiest);
+        List<Grain> nearly = roomiest.stream()
+                .filter(grain -> length(grain) >= NEARLY * most)
+                .toList();
+        return nearly.get(nearly.size() / 2);
+    }
+
+    private static double most(List<Grain> grains) {
+        return grains.stream().mapToDouble(Grains::length).max().orElse(0);
+    }
+
+    private static double length(Grain grain) {
+        return grain.from().distance(grain.to());
     }
 
     /** Lines in the grain's direction across a panel, the one through its middle first. */
