@@ -100,6 +100,21 @@ class DraftFilesTest {
         }
     }
 
+    /** The file in FORMAT.md can be read as it stands there, and fits the schema. */
+    @Test
+    void theDocumentedFileCanBeRead() throws IOException {
+        String page = Files.readString(Path.of("FORMAT.md"));
+        String json = page.substring(page.indexOf("```json") + 7);
+        json = json.substring(0, json.indexOf("```"));
+        assertThat(schema().validate(MAPPER.readTree(json))).isEmpty();
+        Draft pocket = read(json);
+        assertThat(pocket.piece("pocket").edge("top").allowance()).isEqualTo(20);
+        assertThat(pocket.piece("pocket").notches()).hasSize(1);
+        String csv = page.substring(page.indexOf("```csv") + 6);
+        String columns = csv.strip().lines().findFirst().orElseThrow();
+        assertThat(columns.split(" *, *")).containsExactlyElementsOf(SeamLists.COLUMNS);
+    }
+
     /** Every field left out, and every value replaced by one of another type: refused by the schema and by the reader alike. */
     @Test
     void theSchemaAndTheReaderRefuseTheSame() throws IOException {
