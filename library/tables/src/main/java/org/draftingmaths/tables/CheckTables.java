@@ -23,7 +23,7 @@ import tech.tablesaw.api.Table;
  * <p>True lengths stand in columns in mm; the columns in inches and cm are texts, each rounded once from the true length.
  *
  * <pre>{@code
- * Table walked = CheckTables.walks("walks", Walk.all(draft), Steps.DEFAULT);
+ * tech.tablesaw.api.Table walked = CheckTables.walks("walks", Walk.all(draft), Steps.DEFAULT);
  * walked.where(walked.doubleColumn("difference mm").isGreaterThan(0.5));
  * }</pre>
  */
