@@ -108,7 +108,9 @@ class CowlsTest {
                     .as(kept)
                     .isCloseTo(Lengths.folded(front, kept), within(1e-8));
         }
-        assertThat(Checks.all(bodice.with(cowl.piece()), 1e-6)).isEmpty();
+        assertThat(Checks.all(bodice.with(cowl.piece()), 1e-6))
+                .as("little may be left of the dart that went into the cowl, and is better eased")
+                .allMatch(finding -> finding.kind() == Finding.Kind.DART_SMALL);
         assertThat(cowl.piece()
                         .grain()
                         .orElseThrow()

@@ -13,6 +13,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,12 +32,25 @@ import org.draftingmaths.curve.Curve;
 import org.draftingmaths.curve.Straight;
 import org.draftingmaths.piece.Border;
 import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Edge;
+import org.draftingmaths.piece.Grain;
+import org.draftingmaths.piece.InsideDart;
+import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.LevelLine;
+import org.draftingmaths.piece.Mouth;
+import org.draftingmaths.piece.Notch;
+import org.draftingmaths.piece.Opening;
+import org.draftingmaths.piece.Panel;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Run;
+import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Stretch;
 import org.draftingmaths.piece.Use;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -92,12 +107,79 @@ class DraftFilesTest {
         assertThat(seen).contains(Use.class.getPermittedSubclasses());
     }
 
+    /** What stands in the file for a component of another name. */
+    private static final Map<String, String> OTHER_NAMES = Map.of("border", "edge", "kind", "as");
+
+    static Stream<Arguments> records() {
+        return Stream.of(
+                Arguments.of(Draft.class, ""),
+                Arguments.of(Piece.class, "/$defs/piece"),
+                Arguments.of(Grain.class, "/$defs/piece/properties/grain"),
+                Arguments.of(Edge.class, "/$defs/edge"),
+                Arguments.of(Straight.class, "/$defs/curve/oneOf/0"),
+                Arguments.of(Cubic.class, "/$defs/curve/oneOf/1"),
+                Arguments.of(Arc.class, "/$defs/curve/oneOf/2/properties/arc"),
+                Arguments.of(Opening.class, "/$defs/opening"),
+                Arguments.of(Mouth.class, "/$defs/mouth"),
+                Arguments.of(Use.Dart.class, "/$defs/use/oneOf/0"),
+                Arguments.of(Use.Left.class, "/$defs/use/oneOf/1"),
+                Arguments.of(Panel.class, "/$defs/panel"),
+                Arguments.of(Run.class, "/$defs/run"),
+                Arguments.of(Border.OfEdge.class, "/$defs/run"),
+                Arguments.of(Border.OfLeg.class, "/$defs/run"),
+                Arguments.of(Stretch.class, "/$defs/panel/properties/lines/items"),
+                Arguments.of(Laid.class, "/$defs/panel/properties/darts/items"),
+                Arguments.of(LevelLine.class, "/$defs/level"),
+                Arguments.of(InsideDart.class, "/$defs/insideDart"),
+                Arguments.of(Notch.class, "/$defs/notch"),
+                Arguments.of(Seam.class, "/$defs/seam"),
+                Arguments.of(Seam.Mate.class, "/$defs/mate"),
+                Arguments.of(Seam.Held.class, "/$defs/seam/properties/held/items"));
+    }
+
+    /** A component that is added to a record must be given its field in the file. Points of curves stand in one list. */
+    @ParameterizedTest
+    @MethodSource("records")
+    void everyComponentHasItsField(Class<?> type, String pointer) throws IOException {
+        try (InputStream in = DraftFiles.class.getResourceAsStream("draft-1.schema.json")) {
+            JsonNode described = MAPPER.readTree(in).at(pointer).get("properties");
+            List<String> components = Arrays.stream(type.getRecordComponents())
+                    .map(RecordComponent::getName)
+                    .toList();
+            if (described.has("straight") || described.has("cubic")) {
+                JsonNode points = described.elements().next();
+                assertThat(points.get("minItems").asInt()).isEqualTo(components.size());
+            } else {
+                assertThat(described.fieldNames())
+                        .toIterable()
+                        .containsAll(components.stream()
+                                .map(name -> OTHER_NAMES.getOrDefault(name, name))
+                                .toList());
+            }
+        }
+    }
+
     @Test
     void fitsItsSchema() throws IOException {
         for (Draft draft : List.of(Drafts.everything(), Drafts.square())) {
             assertThat(schema().validate(MAPPER.readTree(DraftFiles.text(draft))))
                     .isEmpty();
         }
+    }
+
+    /** The file in FORMAT.md can be read as it stands there, and fits the schema. */
+    @Test
+    void theDocumentedFileCanBeRead() throws IOException {
+        String page = Files.readString(Path.of("FORMAT.md"));
+        String json = page.substring(page.indexOf("```json") + 7);
+        json = json.substring(0, json.indexOf("```"));
+        assertThat(schema().validate(MAPPER.readTree(json))).isEmpty();
+        Draft pocket = read(json);
+        assertThat(pocket.piece("pocket").edge("top").allowance()).isEqualTo(20);
+        assertThat(pocket.piece("pocket").notches()).hasSize(1);
+        String csv = page.substring(page.indexOf("```csv") + 6);
+        String columns = csv.strip().lines().findFirst().orElseThrow();
+        assertThat(columns.split(" *, *")).containsExactlyElementsOf(SeamLists.COLUMNS);
     }
 
     /** Every field left out, and every value replaced by one of another type: refused by the schema and by the reader alike. */

@@ -14,17 +14,20 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.draftingmaths.check.Checks;
+import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Spoiled files: cut off, bits flipped, parts doubled or left out, figures made odd, nested deeply. Each ends in a draft that can be
- * drawn or in a {@link FileException}, within the time limit. Ten thousand files; {@code -Dfuzz=100000} for more.
+ * drawn and checked or in a {@link FileException}, within the time limit. Ten thousand files; {@code -Dfuzz=100000} for more.
  */
 class FuzzedFilesTest {
 
@@ -105,6 +108,7 @@ class FuzzedFilesTest {
         try {
             Draft draft = kind.reading().apply(new Source("spoiled", spoiled, LIMITS));
             draft.pieces().forEach(Paper::outline);
+            check(draft);
             assertThat(DraftFiles.parse("again", DraftFiles.text(draft), LIMITS))
                     .isEqualTo(draft);
             return End.READ;
@@ -113,6 +117,17 @@ class FuzzedFilesTest {
             return End.REFUSED;
         } catch (RuntimeException | StackOverflowError other) {
             return fail(kind + ", seed " + seed + ": " + new String(spoiled, StandardCharsets.ISO_8859_1), other);
+        }
+    }
+
+    /** What can be read can be checked, or the check says why not. */
+    private static void check(Draft draft) {
+        try {
+            Checks.all(draft, Checks.SEAM_TOLERANCE)
+                    .forEach(finding ->
+                            assertThat(finding.sentence(Steps.DEFAULT)).isNotBlank());
+        } catch (IllegalArgumentException | DraftingException refused) {
+            assertThat(refused).message().isNotBlank();
         }
     }
 

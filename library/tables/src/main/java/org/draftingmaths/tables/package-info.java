@@ -1,5 +1,5 @@
 /**
- * Size charts in, as sets of measurements; sets of measurements out, as Tablesaw tables.
+ * Size charts in, as sets of measurements; sets of measurements, walks, girths, eases and findings out, as Tablesaw tables.
  *
  * <h2>What a chart looks like</h2>
  *
