@@ -16,9 +16,10 @@ import org.draftingmaths.unit.Steps;
  * @param dart the name of the dart
  * @param apart how far its point came apart when it opened, in mm
  * @param setBack how far in mm the sewn point lies from the apex, on the bisector
+ * @param aside how far in mm that point lies from the middle of the two places to which the drawn point came apart
  * @param longer by how much the sewn legs are longer than the slash they come from, in mm; negative when shorter
  */
-public record ClusterPoint(String dart, double apart, double setBack, double longer) implements Entry {
+public record ClusterPoint(String dart, double apart, double setBack, double aside, double longer) implements Entry {
 
     static Optional<ClusterPoint> of(Piece piece, Darts.Part part) {
         return part.point().map(point -> of(piece, part.name()));
@@ -37,13 +38,15 @@ public record ClusterPoint(String dart, double apart, double setBack, double lon
                 dart,
                 one.distance(other),
                 setBack,
+                tip.distance(one.lerp(other, 0.5)),
                 tip.distance(before.start()) - before.curves().get(0).length());
     }
 
     @Override
     public String sentence(Steps steps) {
         return "The point of '" + dart + "' came apart by " + Quantity.LENGTH.printFinely(apart)
-                + "; sew to the middle of the two: its legs differ from the slash by "
+                + "; sew to a point " + Quantity.LENGTH.printFinely(aside)
+                + " from the middle of the two, where both legs are alike; they differ from the slash by "
                 + Quantity.LENGTH.printFinely(longer)
                 + ".";
     }

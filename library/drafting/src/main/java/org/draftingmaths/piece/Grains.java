@@ -17,6 +17,9 @@ final class Grains {
 
     private static final int TRIALS = 9;
 
+    /** Less than this share of a grain line is too short to lay a ruler to; it is drawn anew where there is more room. */
+    private static final double ENOUGH = 0.5;
+
     /** Where most room is wanted, so many lines side by side are tried. */
     private static final int ROWS = 41;
 
@@ -36,7 +39,10 @@ final class Grains {
             return grain;
         }
         return Stream.concat(
-                        longest(kept).map(within -> drawn(line, within)).stream(),
+                        longest(kept)
+                                .filter(within -> within.length() >= ENOUGH * length)
+                                .map(within -> drawn(line, within))
+                                .stream(),
                         panels.stream().flatMap(panel -> anew(piece, panel, grain.direction(), TRIALS)))
                 .findFirst()
                 .orElse(grain);
