@@ -158,6 +158,12 @@ public record Arc(Vector2D centre, double radius, double startAngle, double swee
     }
 
     /** {@inheritDoc} Here {@code radius |sweep|}. */
+    /** {@inheritDoc} Here the sweep. */
+    @Override
+    public double turning() {
+        return sweep;
+    }
+
     @Override
     public double length(double accuracy) {
         double length = radius * Math.abs(sweep);

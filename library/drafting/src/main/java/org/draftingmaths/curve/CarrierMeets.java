@@ -177,13 +177,7 @@ final class CarrierMeets {
 
         @Override
         public double[] turning(Curve guest) {
-            if (guest instanceof Cubic c) {
-                return Roots.ofDerivative(
-                        distance(c.start()), distance(c.startHandle()), distance(c.endHandle()), distance(c.end()));
-            }
-            return guest instanceof Arc arc
-                    ? Roots.atAngles(arc, Math.atan2(direction.getX(), -direction.getY()))
-                    : new double[0];
+            return Roots.extrema(guest, -direction.getY(), direction.getX());
         }
     }
 

@@ -32,6 +32,13 @@ final class Checks {
         }
     }
 
+    static void direction(Vector2D direction) {
+        point("direction", direction);
+        if (direction.getX() == 0 && direction.getY() == 0) {
+            throw new IllegalArgumentException("direction is (0, 0); allowed is any other vector");
+        }
+    }
+
     static void finite(String name, double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(name + " is " + value + "; allowed are finite numbers");

@@ -135,6 +135,15 @@ public record Cubic(Vector2D start, Vector2D startHandle, Vector2D endHandle, Ve
         return Math.abs(turning) > VANISHES * around * around ? Math.copySign(Double.POSITIVE_INFINITY, turning) : 0;
     }
 
+    /**
+     * {@inheritDoc} Here {@code arg((z - 1)/z)}, the angle under which the curve's interval is seen, summed over the two complex
+     * zeros {@code z} of the derivative.
+     */
+    @Override
+    public double turning() {
+        return CubicLength.turning(this);
+    }
+
     @Override
     public double length(double accuracy) {
         return CubicLength.of(this, 0, 1, accuracy);
@@ -205,10 +214,10 @@ public record Cubic(Vector2D start, Vector2D startHandle, Vector2D endHandle, Ve
         if (handlesWithinEnds()) {
             return builder.build();
         }
-        for (double t : Roots.ofDerivative(start.getX(), startHandle.getX(), endHandle.getX(), end.getX())) {
+        for (double t : Roots.extrema(this, 1, 0)) {
             builder.add(at(t));
         }
-        for (double t : Roots.ofDerivative(start.getY(), startHandle.getY(), endHandle.getY(), end.getY())) {
+        for (double t : Roots.extrema(this, 0, 1)) {
             builder.add(at(t));
         }
         return builder.build();

@@ -139,6 +139,9 @@ final class CubicLength {
     /** Above this share of the size an accuracy is mostly met by 16 nodes, below by 24: the guess costs no promise. */
     private static final double COARSE = 1e-10;
 
+    /** Nearer to the interval a zero is taken to lie on it: a double one is known to half of the digits only. */
+    private static final double CUSP = 1e-7;
+
     private final double x0;
     private final double x1;
     private final double x2;
@@ -226,6 +229,20 @@ final class CubicLength {
                 h * h * h * x2,
                 h * h * h * y2,
                 0.5 * accuracy);
+    }
+
+    /**
+     * {@code B' = 2 q2 (u - z)(u - z')}, and the argument of {@code u - z} grows from -1 to 1 by the angle under which the interval
+     * is seen from {@code z}.
+     */
+    static double turning(Cubic cubic) {
+        CubicLength along = new CubicLength(cubic);
+        return seen(along.zeroRe, along.zeroIm) + seen(along.otherRe, along.otherIm);
+    }
+
+    private static double seen(double re, double im) {
+        boolean on = Math.abs(im) < CUSP && Math.abs(re) < 1 + CUSP;
+        return on || Double.isInfinite(re) ? 0 : Math.atan2(2 * im, re * re + im * im - 1);
     }
 
     private static double reachable(double polygon) {

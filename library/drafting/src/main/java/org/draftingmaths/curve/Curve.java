@@ -11,8 +11,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * 0 to 1, a length past the ends and an accuracy that rounding cannot keep are {@link IllegalArgumentException}s that
  * give the value and the allowed range.
  *
- * <p>Laws: {@code between(0, t)} and {@code between(t, 1)} trace the same points as the curve, their lengths and
- * {@link #area() areas} add up to the whole; {@link #reversed()} keeps the length and negates area and curvature;
+ * <p>Laws: {@code between(0, t)} and {@code between(t, 1)} trace the same points as the curve, their lengths,
+ * {@link #area() areas} and {@link #turning() turnings} add up to the whole; {@link #reversed()} keeps the length and negates area, curvature
+ * and turning;
  * {@link #transformed} by an isometry keeps lengths.
  */
 public sealed interface Curve permits Straight, Arc, Cubic {
@@ -46,6 +47,28 @@ public sealed interface Curve permits Straight, Arc, Cubic {
      * is straight there.
      */
     double curvature(double t);
+
+    /**
+     * {@code integral of curvature ds}: the angle in radians by which the direction turns from start to end, anticlockwise
+     * positive. It adds up under splitting; it is more than a half turn for a curve that loops.
+     *
+     * <p>A closed form, good to rounding. A cusp, where the direction is reversed at one point to neither side, counts as
+     * no turn, and so does a bend or loop of less than 1e-13 of the curve's size.
+     */
+    double turning();
+
+    /**
+     * The parameters inside (0, 1), ascending, at which the curve turns from going along a direction to going against it or
+     * back, {@code B'(t) . direction = 0}: its highest and lowest places if the direction is up.
+     *
+     * <p>A curve that is level throughout has none.
+     *
+     * @param direction any vector but zero
+     */
+    default double[] extrema(Vector2D direction) {
+        Checks.direction(direction);
+        return Roots.extrema(this, direction.getX(), direction.getY());
+    }
 
     /** The length in mm, to the accuracy. */
     double length(double accuracy);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -233,6 +234,33 @@ public record CurvePath(List<Curve> curves) {
                     + "; a joint lies between them, so to must exceed from by more than 2e-9 mm");
         }
         return new CurvePath(parts);
+    }
+
+    /**
+     * The parts of the path between the places at which another meets it, in order; touches part it too, and a stretch in common
+     * is a part of its own.
+     *
+     * <p>Law: the parts, {@link #joined}, are the path. Parts shorter than 1e-6 mm are not made: what meets the path so near to an
+     * end or to another meet does not part it there.
+     */
+    public List<CurvePath> partedBy(CurvePath other) {
+        Meets meets = Meets.of(this, other);
+        double[] at = DoubleStream.concat(
+                        meets.points().stream().mapToDouble(Meet::onFirst),
+                        meets.overlaps().stream().flatMapToDouble(o -> DoubleStream.of(o.fromFirst(), o.toFirst())))
+                .sorted()
+                .toArray();
+        List<CurvePath> parts = new ArrayList<>();
+        double from = 0;
+        double whole = length();
+        for (double to : at) {
+            if (to - from > JOINT && whole - to > JOINT) {
+                parts.add(between(from, to));
+                from = to;
+            }
+        }
+        parts.add(between(from, whole));
+        return parts;
     }
 
     private void addPart(List<Curve> parts, int index, double from, double to, double length) {

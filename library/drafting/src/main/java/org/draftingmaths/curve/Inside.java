@@ -82,7 +82,7 @@ public final class Inside {
         }
         int sum = 0;
         double from = 0;
-        for (double t : Roots.levels(curve)) {
+        for (double t : Roots.extrema(curve, 0, 1)) {
             Vector2D b = curve.at(t);
             sum += crossing(curve, from, a, t, b, p);
             from = t;

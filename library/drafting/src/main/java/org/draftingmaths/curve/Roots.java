@@ -2,6 +2,7 @@ package org.draftingmaths.curve;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Real roots of polynomials on the unit interval, and of any function on an interval where its sign changes. */
 final class Roots {
@@ -83,16 +84,20 @@ final class Roots {
         return signChanges(bernstein, one ? NONE : turning(bernstein));
     }
 
-    /** The parameters inside (0, 1) where a curve turns from rising to falling or back, ascending. */
-    static double[] levels(Curve curve) {
+    /** The parameters inside (0, 1) where a curve turns from going along a direction to going against it or back, ascending. */
+    static double[] extrema(Curve curve, double dx, double dy) {
         if (curve instanceof Cubic c) {
             return ofDerivative(
-                    c.start().getY(),
-                    c.startHandle().getY(),
-                    c.endHandle().getY(),
-                    c.end().getY());
+                    along(c.start(), dx, dy),
+                    along(c.startHandle(), dx, dy),
+                    along(c.endHandle(), dx, dy),
+                    along(c.end(), dx, dy));
         }
-        return curve instanceof Arc arc ? atAngles(arc, Math.PI / 2) : NONE;
+        return curve instanceof Arc arc ? atAngles(arc, Math.atan2(dy, dx)) : NONE;
+    }
+
+    private static double along(Vector2D p, double dx, double dy) {
+        return dx * p.getX() + dy * p.getY();
     }
 
     /** The parameters of an arc inside (0, 1) at an angle and opposite to it, ascending. */

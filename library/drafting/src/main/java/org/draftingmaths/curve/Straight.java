@@ -55,6 +55,12 @@ public record Straight(Vector2D start, Vector2D end) implements Curve {
         return 0;
     }
 
+    /** {@inheritDoc} Here 0. */
+    @Override
+    public double turning() {
+        return 0;
+    }
+
     @Override
     public double length(double accuracy) {
         double length = Plane.distance(start, end);

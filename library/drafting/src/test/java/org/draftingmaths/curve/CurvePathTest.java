@@ -145,6 +145,53 @@ class CurvePathTest {
     }
 
     @Test
+    void aLinePartsAPathWhereItMeetsIt() {
+        CurvePath square = square();
+        CurvePath line = CurvePath.polyline(at(-5, 4), at(15, 4));
+        List<CurvePath> parts = square.partedBy(line);
+        assertThat(parts).extracting(CurvePath::length).containsExactly(14.0, 22.0, 4.0);
+        assertThat(line.partedBy(square)).extracting(CurvePath::length).containsExactly(5.0, 10.0, 5.0);
+        // What misses it leaves it whole, and so does what meets its very end.
+        assertThat(square.partedBy(CurvePath.polyline(at(-5, 14), at(15, 14)))).containsExactly(square);
+        assertThat(CurvePath.polyline(at(0, 0), at(9, 0)).partedBy(CurvePath.polyline(at(9, -1), at(9, 1))))
+                .hasSize(1);
+        // A stretch in common is a part of its own.
+        assertThat(CurvePath.polyline(at(-3, 0), at(15, 0)).partedBy(square))
+                .extracting(CurvePath::length)
+                .containsExactly(3.0, 10.0, 5.0);
+        Cases.some(5, random -> {
+            CurvePath path = chain(random);
+            CurvePath other = chain(random);
+            List<CurvePath> pieces = path.partedBy(other);
+            CurvePath again = CurvePath.joined(pieces);
+            assertThat(again.length()).isCloseTo(path.length(), within(1e-7));
+            for (int i = 1; i < pieces.size(); i++) {
+                assertThat(Nearest.of(other, pieces.get(i).start()).distance()).isLessThan(1e-8);
+            }
+        });
+    }
+
+    @Test
+    void pathsAreJoinedAsByThen() {
+        Cases.some(20, random -> {
+            CurvePath one = chain(random);
+            CurvePath two =
+                    new CurvePath(List.of(new Straight(one.end(), one.end().add(at(3, 4)))));
+            CurvePath three =
+                    new CurvePath(List.of(new Straight(two.end(), two.end().add(at(-3, 4)))));
+            double known = one.length();
+            CurvePath joined = CurvePath.joined(List.of(one, two, three));
+            assertThat(joined).isEqualTo(one.then(two).then(three));
+            // Whether lengths were known before or not, they are the same to the last bit.
+            assertThat(joined.length()).isEqualTo(new CurvePath(new ArrayList<>(joined.curves())).length());
+            assertThat(joined.length()).isCloseTo(known + 10, within(1e-9));
+        });
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> CurvePath.joined(List.of(square(), CurvePath.polyline(at(5, 5), at(6, 6)))))
+                .withMessageStartingWith("joint 4 is open");
+    }
+
+    @Test
     void areaIsKeptFarFromTheOrigin() {
         assertThat(square().area()).isEqualTo(100);
         assertThat(square().reversed().area()).isEqualTo(-100);

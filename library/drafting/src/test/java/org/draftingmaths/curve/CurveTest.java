@@ -88,6 +88,92 @@ class CurveTest {
         });
     }
 
+    /** The direction's steps between two hundred places, each under a half turn, add up; near a cusp they need not. */
+    @Test
+    void theDirectionTurnsByTheTurning() {
+        Cases.some(10, random -> {
+            Curve curve = Cases.curve(random);
+            double sum = 0;
+            double widest = 0;
+            for (int i = 0; i < 1000; i++) {
+                Vector2D from = curve.tangent(i / 1000.0);
+                Vector2D to = curve.tangent((i + 1) / 1000.0);
+                double step = Math.atan2(from.signedArea(to), from.dot(to));
+                widest = Math.max(widest, Math.abs(step));
+                sum += step;
+            }
+            if (widest < 1) {
+                assertThat(curve.turning()).as("%s", curve).isCloseTo(sum, within(1e-9));
+            }
+        });
+    }
+
+    @Test
+    void turningsAddUpAndMirror() {
+        Cases.each(random -> {
+            Curve curve = random.nextBoolean() ? Cases.arc(random) : Cases.gentle(random);
+            double t = random.nextDouble(0.01, 0.99);
+            double whole = curve.turning();
+            assertThat(curve.between(0, t).turning() + curve.between(t, 1).turning())
+                    .isCloseTo(whole, within(1e-9));
+            assertThat(curve.reversed().turning()).isCloseTo(-whole, within(1e-9));
+            AffineTransformMatrix2D move = Cases.isometry(random);
+            assertThat(curve.transformed(move).turning()).isCloseTo(move.determinant() * whole, within(1e-9));
+        });
+    }
+
+    @Test
+    void turningOfSomeShapes() {
+        assertThat(new Straight(at(0, 0), at(3, 4)).turning()).isZero();
+        assertThat(new Arc(at(0, 0), 10, 1, -5).turning()).isEqualTo(-5);
+        // A bow, an s, a loop that turns by more than a half, a cusp, one that goes there and back, one with a handle
+        // on its start.
+        assertThat(new Cubic(at(0, 0), at(10, 0), at(20, 10), at(20, 20)).turning())
+                .isCloseTo(Math.PI / 2, within(1e-12));
+        assertThat(new Cubic(at(0, 0), at(10, 0), at(0, 10), at(10, 10)).turning())
+                .isCloseTo(0, within(1e-12));
+        assertThat(new Cubic(at(0, 0), at(20, 10), at(-10, 10), at(10, 0)).turning())
+                .isCloseTo(2 * Math.PI - 2 * Math.atan2(10, 20), within(1e-12));
+        assertThat(new Cubic(at(0, 0), at(10, 10), at(0, 10), at(10, 0)).turning())
+                .isCloseTo(Math.PI / 2, within(1e-12));
+        assertThat(new Cubic(at(0, 0), at(30, 0), at(-20, 0), at(10, 0)).turning())
+                .isZero();
+        assertThat(new Cubic(at(0, 0), at(0, 0), at(10, 0), at(10, 10)).turning())
+                .isCloseTo(Math.PI / 2, within(1e-7));
+    }
+
+    @Test
+    void betweenExtremaACurveGoesOneWay() {
+        Cases.each(random -> {
+            Curve curve = Cases.curve(random);
+            Vector2D up = Cases.point(random, 1);
+            double[] extrema = curve.extrema(up);
+            double[] ends = new double[extrema.length + 2];
+            System.arraycopy(extrema, 0, ends, 1, extrema.length);
+            ends[ends.length - 1] = 1;
+            for (int i = 0; i + 1 < ends.length; i++) {
+                double from = ends[i];
+                double to = ends[i + 1];
+                assertThat(to).isGreaterThanOrEqualTo(from);
+                double rise = curve.at(to).subtract(curve.at(from)).dot(up);
+                double last = curve.at(from).dot(up);
+                for (int k = 1; k <= 10; k++) {
+                    double next =
+                            curve.at(Math.min(1, from + (to - from) * k / 10)).dot(up);
+                    assertThat((next - last) * Math.signum(rise)).isGreaterThan(-1e-9);
+                    last = next;
+                }
+            }
+            for (double t : extrema) {
+                assertThat(Math.abs(curve.derivative(t).dot(up))).isLessThan(1e-6);
+            }
+        });
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Straight(at(0, 0), at(1, 0)).extrema(Vector2D.ZERO))
+                .withMessageStartingWith("direction is (0, 0)");
+        assertThat(new Arc(at(5, 5), 10, 0, Math.PI).extrema(at(0, 1))).containsExactly(0.5);
+    }
+
     @Test
     void areaOfACircleAndOfACubicAgainstItsPolyline() {
         assertThat(Arc.circle(at(70, -30), 10).area()).isCloseTo(100 * Math.PI, within(1e-11));
