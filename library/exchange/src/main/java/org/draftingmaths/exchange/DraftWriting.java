@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -87,7 +88,7 @@ final class DraftWriting {
     }
 
     private void text(String name, String text) throws IOException {
-        if (!java.nio.charset.StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
+        if (!StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
             throw new IllegalArgumentException("The name [" + text + "] holds half a character and cannot be written.");
         }
         json.writeStringField(name, text);

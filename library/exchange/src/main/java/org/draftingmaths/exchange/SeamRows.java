@@ -4,6 +4,8 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,7 +29,7 @@ final class SeamRows {
     private final Draft draft;
     private final List<String> columns = new ArrayList<>();
 
-    /** The seams so far, with the line each first stood on. */
+    /** The seams so far by their names, in the order of the list. */
     private final Map<String, Seam> seams = new LinkedHashMap<>();
 
     private SeamRows(Source source, Draft draft) {
@@ -63,8 +65,8 @@ final class SeamRows {
             }
         } catch (CsvParseException broken) {
             throw new FileException(source.name(), "", reason(broken), broken);
-        } catch (java.io.IOException impossible) {
-            throw new java.io.UncheckedIOException(impossible);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
         }
         return lines;
     }
