@@ -153,11 +153,11 @@ final class DraftReading {
                     new Use.Dart(at.member("setBack").number(), press(at.member("press")), shape(at.member("shape"))));
         }
         if (as.equals(Terms.FOLDED)) {
-            at.fields("as", "under", "depth", "stitched");
+            at.fields("as", "under", "depth", "lines");
             return at.made(() -> new Use.Folded(
                     at.member("under").word(Use.Under.values(), Terms::of),
                     at.member("depth").number(),
-                    at.member("stitched").word(Use.Stitched.values(), Terms::of)));
+                    at.member("lines").word(Use.Stitched.values(), Terms::of)));
         }
         at.fields("as");
         return new Use.Left(at.member("as").word(Use.Kind.values(), Terms::of));

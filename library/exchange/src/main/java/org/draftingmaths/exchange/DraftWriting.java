@@ -203,7 +203,7 @@ final class DraftWriting {
                             text("as", Terms.FOLDED);
                             text("under", Terms.of(folded.under()));
                             to.writeNumberField("depth", folded.depth());
-                            text("stitched", Terms.of(folded.lines()));
+                            text("lines", Terms.of(folded.lines()));
                         };
                     }
 

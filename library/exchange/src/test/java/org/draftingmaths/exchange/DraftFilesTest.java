@@ -37,6 +37,7 @@ import org.draftingmaths.piece.Grain;
 import org.draftingmaths.piece.InsideDart;
 import org.draftingmaths.piece.Laid;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.LegShape;
 import org.draftingmaths.piece.LevelLine;
 import org.draftingmaths.piece.Mouth;
 import org.draftingmaths.piece.Notch;
@@ -95,9 +96,15 @@ class DraftFilesTest {
         assertThat(Curve.class.getPermittedSubclasses()).containsOnly(Straight.class, Cubic.class, Arc.class);
         assertThat(Border.class.getPermittedSubclasses()).containsOnly(Border.OfEdge.class, Border.OfLeg.class);
         Piece front = Drafts.everything().piece("front");
-        Stream<Use> uses = Stream.concat(
+        Stream<Use> darts = Stream.concat(
                 Arrays.stream(Leg.values()).map(leg -> new Use.Dart(3, leg)),
-                Arrays.stream(Use.Kind.values()).map(Use.Left::new));
+                Stream.of(
+                        new Use.Dart(3, Leg.BEFORE).pressedOpen(),
+                        new Use.Dart(3, Leg.AFTER).shaped(LegShape.bowed(0.4, -1.25))));
+        Stream<Use> folds = Arrays.stream(Use.Under.values())
+                .flatMap(under -> Arrays.stream(Use.Stitched.values()).map(lines -> new Use.Folded(under, 20, lines)));
+        Stream<Use> uses = Stream.concat(
+                Stream.concat(darts, folds), Arrays.stream(Use.Kind.values()).map(Use.Left::new));
         List<Class<?>> seen = new ArrayList<>();
         uses.forEach(use -> {
             Draft draft = new Draft("uses", List.of(front.using("waist dart", use)), List.of());
@@ -122,7 +129,9 @@ class DraftFilesTest {
                 Arguments.of(Opening.class, "/$defs/opening"),
                 Arguments.of(Mouth.class, "/$defs/mouth"),
                 Arguments.of(Use.Dart.class, "/$defs/use/oneOf/0"),
-                Arguments.of(Use.Left.class, "/$defs/use/oneOf/1"),
+                Arguments.of(Use.Folded.class, "/$defs/use/oneOf/1"),
+                Arguments.of(Use.Left.class, "/$defs/use/oneOf/2"),
+                Arguments.of(LegShape.Off.class, "/$defs/legShape/items"),
                 Arguments.of(Panel.class, "/$defs/panel"),
                 Arguments.of(Run.class, "/$defs/run"),
                 Arguments.of(Border.OfEdge.class, "/$defs/run"),
