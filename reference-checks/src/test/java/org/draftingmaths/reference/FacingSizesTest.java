@@ -25,6 +25,7 @@ import org.draftingmaths.finish.StrapMake;
 import org.draftingmaths.finish.Straps;
 import org.draftingmaths.finish.StretchTest;
 import org.draftingmaths.finish.TurnUp;
+import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.measure.Wearer;
@@ -153,7 +154,9 @@ class FacingSizesTest {
             assertThat(Lengths.base(made.piece(), "centre " + piece.name()))
                     .isCloseTo(piece.edge("centre " + piece.name()).length() + 40, within(FOLDED));
             Piece whole = Unfold.at(made.piece(), "centre " + piece.name()).piece();
-            assertThat(Checks.piece(whole, FOLDED)).isEmpty();
+            assertThat(Checks.piece(whole, FOLDED))
+                    .as("the bust darts of the largest sizes are really wide")
+                    .allMatch(finding -> finding.kind() == Finding.Kind.DART_WIDE);
         }
     }
 

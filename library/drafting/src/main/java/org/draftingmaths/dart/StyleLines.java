@@ -71,6 +71,11 @@ public final class StyleLines {
      * otherwise.
      *
      * <pre>{@code
+     * Detached parted = Detach.across(
+     *         front,
+     *         StyleLine.straight("yoke line", Spot.on("armhole", 110), Spot.on("centre front", 40)).folding("shoulder dart"),
+     *         "front",
+     *         "yoke");
      * Reworked closed = StyleLines.closed(parted.with("neckline"), "shoulder dart");
      * }</pre>
      *

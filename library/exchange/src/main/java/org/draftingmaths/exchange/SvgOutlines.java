@@ -25,7 +25,7 @@ import java.nio.file.Path;
  * </ul>
  *
  * <pre>{@code
- * Traced traced = SvgOutlines.read(Path.of("skirt.svg"), SvgOptions.DEFAULT, Limits.DEFAULT);
+ * org.draftingmaths.exchange.Traced traced = SvgOutlines.read(Path.of("skirt.svg"), SvgOptions.DEFAULT, Limits.DEFAULT);
  * }</pre>
  */
 public final class SvgOutlines {
