@@ -34,16 +34,16 @@ public final class Ratios {
                         .forks(1)
                         .warmupIterations(8)
                         .warmupTime(TimeValue.milliseconds(500))
-                        .measurementIterations(12)
-                        .measurementTime(TimeValue.milliseconds(300))
+                        .measurementIterations(6)
+                        .measurementTime(TimeValue.milliseconds(500))
                         .verbosity(VerboseMode.SILENT)
                         .build())
                 .run();
-        // The quickest window: what else the machine does can only slow a window down.
+        // The median of single calls: few are interrupted, however much else the machine has to do.
         Map<String, Double> times = results.stream()
                 .collect(Collectors.toMap(
                         result -> result.getPrimaryResult().getLabel(),
-                        result -> result.getPrimaryResult().getStatistics().getMin()));
+                        result -> result.getPrimaryResult().getStatistics().getPercentile(50)));
         Work work = new Work();
         work.read();
         List<Cubics.Known> good = work.realistic;

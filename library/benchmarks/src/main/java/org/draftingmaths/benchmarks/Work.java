@@ -46,7 +46,7 @@ import org.openjdk.jmh.annotations.State;
 
 /** The work, ours and others'. Each call does the whole set; the table divides by its size. */
 @State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 public class Work {
 
