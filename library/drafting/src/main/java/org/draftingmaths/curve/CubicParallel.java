@@ -189,6 +189,11 @@ final class CubicParallel {
         return new double[] {(ar * bb - br * ab) / det, (br * aa - ar * ab) / det};
     }
 
+    /** The bound on how far a cubic lies off the parallel of another, whatever is asked for. */
+    static double deviation(Cubic cubic, double distance, Cubic parallel) {
+        return new CubicParallel(0, distance, 0, List.of()).deviation(cubic, parallel);
+    }
+
     /** A bound on how far the fitted cubic lies off the parallel of b; infinite if none can be given. */
     private double deviation(Cubic b, Cubic c) {
         double[] bx = {

@@ -107,6 +107,100 @@ class MeetsTest {
         assertThat(overlap.sameWay()).isFalse();
     }
 
+    /** The parts of a loop from either side share a stretch of it and cross where the loop crosses itself. */
+    @Test
+    void partsOfALoopOverlapAndCross() {
+        int tried = 0;
+        for (long seed = 0; seed < 400; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Cubic whole = new Cubic(
+                    Cases.point(random, 100),
+                    Cases.point(random, 100),
+                    Cases.point(random, 100),
+                    Cases.point(random, 100));
+            CurvePath path = CurvePath.of(whole);
+            Meets loop = Meets.selfMeets(path);
+            if (loop.points().size() != 1) {
+                continue;
+            }
+            Meet self = loop.points().get(0);
+            double s = path.placeAt(self.onFirst()).t();
+            double t = path.placeAt(self.onSecond()).t();
+            if (t - s < 0.1 || s < 0.05 || t > 0.95) {
+                continue;
+            }
+            double from = s + 0.3 * (t - s);
+            double to = s + 0.7 * (t - s);
+            Cubic one = whole.between(0, to);
+            Cubic other = random.nextBoolean()
+                    ? whole.between(from, 1)
+                    : whole.between(from, 1).reversed();
+            Meets meets = Meets.of(one, other);
+            assertThat(meets.overlaps()).as("seed %d", seed).hasSize(1);
+            Overlap overlap = meets.overlaps().get(0);
+            assertThat(one.at(overlap.fromFirst()).distance(whole.at(from)))
+                    .as("seed %d", seed)
+                    .isLessThan(1e-8);
+            assertThat(one.at(overlap.toFirst()).distance(whole.at(to)))
+                    .as("seed %d", seed)
+                    .isLessThan(1e-8);
+            assertThat(meets.points())
+                    .as("seed %d", seed)
+                    .extracting(Meet::kind)
+                    .containsExactly(Meet.Kind.CROSSING);
+            assertThat(meets.points().get(0).point().distance(self.point()))
+                    .as("seed %d", seed)
+                    .isLessThan(1e-8);
+            tried++;
+        }
+        assertThat(tried).isGreaterThan(10);
+    }
+
+    /** A host that is a whole circle starts somewhere; an arc that lies on it there is told in two stretches. */
+    @Test
+    void anArcOverlapsACircleAcrossItsStart() {
+        Arc circle = new Arc(at(10, 20), 50, 0.5, 2 * Math.PI);
+        Arc arc = new Arc(at(10, 20), 50, 0.1, 1);
+        for (boolean forward : new boolean[] {true, false}) {
+            Meets meets = Meets.of(forward ? arc : arc.reversed(), circle);
+            assertThat(meets.overlaps()).hasSize(2);
+            double turn = 2 * Math.PI;
+            Overlap one = meets.overlaps().get(forward ? 0 : 1);
+            Overlap two = meets.overlaps().get(forward ? 1 : 0);
+            // From 0.1 to 0.5 on the last of the circle, from 0.5 to 1.1 on its first.
+            double last = 1 - 0.4 / turn;
+            double first = 0.6 / turn;
+            assertThat(forward ? one.fromSecond() : one.toSecond()).isCloseTo(last, within(1e-9));
+            assertThat(forward ? one.toSecond() : one.fromSecond()).isCloseTo(1, within(1e-9));
+            assertThat(forward ? two.fromSecond() : two.toSecond()).isCloseTo(0, within(1e-9));
+            assertThat(forward ? two.toSecond() : two.fromSecond()).isCloseTo(first, within(1e-9));
+            assertThat(one.sameWay()).isEqualTo(forward);
+        }
+    }
+
+    /** What goes by an end of a straight at less than the tolerance touches it, though its foot lies past the end. */
+    @Test
+    void goingByAnEndTouchesIt() {
+        Straight host = new Straight(at(-10, 0), at(0, 0));
+        for (double off : new double[] {1.05e-9, 1.6e-9}) {
+            // At half a right angle it passes the end at 0.71 of that: 0.74e-9 and 1.13e-9 mm.
+            Straight guest = new Straight(at(off - 5, -5), at(off + 5, 5));
+            Meets forward = Meets.of(guest, host);
+            Meets backward = Meets.of(guest, host.reversed());
+            if (off > 1.5e-9) {
+                assertThat(forward.isEmpty()).isTrue();
+                assertThat(backward.isEmpty()).isTrue();
+            } else {
+                assertThat(forward.points())
+                        .extracting(Meet::onSecond, Meet::kind)
+                        .containsExactly(tuple(1.0, Meet.Kind.TOUCHING));
+                assertThat(backward.points())
+                        .extracting(Meet::onSecond, Meet::kind)
+                        .containsExactly(tuple(0.0, Meet.Kind.TOUCHING));
+            }
+        }
+    }
+
     @Test
     void aLoopingCubicMeetsItself() {
         CurvePath loop = CurvePath.of(new Cubic(at(0, 0), at(120, 100), at(-20, 100), at(100, 0)));

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -64,6 +65,41 @@ class ParallelTest {
                         .isLessThanOrEqualTo(deviation);
             }
         });
+    }
+
+    /** The bound holds for any cubic that is taken for a parallel, near or far off, and is not much too wide for a near one. */
+    @Test
+    void noCubicIsFartherOffThanItsBound() {
+        int[] near = {0};
+        int[] tight = {0};
+        Cases.some(4, random -> {
+            Cubic cubic = Cases.gentle(random);
+            double side = random.nextBoolean() ? 1 : -1;
+            double distance = side * room(cubic, side) * random.nextDouble(0.1, 1.6);
+            double part = random.nextDouble(0.1, 1);
+            double from = random.nextDouble(0, 1 - part);
+            Cubic piece = cubic.between(from, from + part);
+            Vector2D start = beside(piece, 0, distance);
+            Vector2D end = beside(piece, 1, distance);
+            double shrink = 1 - distance * piece.curvature(0.5);
+            double off = random.nextInt(3) == 0 ? 0.3 : 0.03;
+            double one = shrink * piece.derivative(0).norm() / 3 * (1 + off * random.nextDouble(-1, 1));
+            double other = shrink * piece.derivative(1).norm() / 3 * (1 + off * random.nextDouble(-1, 1));
+            Cubic taken =
+                    new Cubic(start, start.add(one, piece.tangent(0)), end.subtract(other, piece.tangent(1)), end);
+            double bound = CubicParallel.deviation(piece, distance, taken);
+            List<Vector2D> dense = trueParallel(piece, distance);
+            double measured = 0;
+            for (int i = 1; i < 40; i++) {
+                measured = Math.max(measured, offTrueParallel(piece, distance, dense, taken.at(i / 40.0)));
+            }
+            assertThat(measured).as("%s at %s", piece, distance).isLessThanOrEqualTo(bound * (1 + 1e-9) + 1e-9);
+            if (off < 0.1 && part < 0.4 && measured > 1e-6) {
+                near[0]++;
+                tight[0] += bound < 3 * measured + 0.01 ? 1 : 0;
+            }
+        });
+        assertThat(tight[0]).isGreaterThanOrEqualTo(near[0] / 2);
     }
 
     private static List<Vector2D> trueParallel(Cubic cubic, double distance) {
@@ -241,6 +277,65 @@ class ParallelTest {
         assertThat(Meets.selfMeets(outline.outline()).isEmpty()).isTrue();
         assertThat(outline.swallowed()).extracting(Swallowed::edge).contains(3);
         assertThat(outline.outline().area()).isCloseTo(judged(hollow, 9, 2), within(0.5));
+    }
+
+    /** Which edge an outline is told from first is nothing to its parallel. */
+    @Test
+    void theFirstEdgeMakesNoDifference() {
+        List<Curve> pouch = List.of(
+                new Straight(at(0, 0), at(180, 0)),
+                new Straight(at(180, 0), at(180, 120)),
+                new Straight(at(180, 120), at(115, 120)),
+                new Cubic(at(115, 120), at(100, 120), at(106, 92), at(90, 92)),
+                new Cubic(at(90, 92), at(74, 92), at(80, 120), at(65, 120)),
+                new Straight(at(65, 120), at(0, 120)),
+                new Straight(at(0, 120), at(0, 0)));
+        for (double distance : new double[] {6, 10, 15, 25, -8}) {
+            double area = Double.NaN;
+            double swallowed = 0;
+            for (int turn = 0; turn < 4; turn++) {
+                AffineTransformMatrix2D by = AffineTransformMatrix2D.createRotation(turn * Math.PI / 2);
+                for (int first = 0; first < pouch.size(); first++) {
+                    List<Curve> curves = new ArrayList<>(pouch.subList(first, pouch.size()));
+                    curves.addAll(pouch.subList(0, first));
+                    ParallelOutline outline =
+                            Parallel.outline(new CurvePath(curves).transformed(by), distance, Corner.mitre(2), 0.001);
+                    assertThat(Meets.selfMeets(outline.outline()).isEmpty()).isTrue();
+                    double here = outline.outline().area();
+                    double lost = outline.swallowed().stream()
+                            .mapToDouble(s -> s.to() - s.from())
+                            .sum();
+                    if (Double.isNaN(area)) {
+                        area = here;
+                        swallowed = lost;
+                    }
+                    assertThat(here).as("%s mm, edge %d", distance, first).isCloseTo(area, within(0.01));
+                    assertThat(lost).as("%s mm, edge %d", distance, first).isCloseTo(swallowed, within(0.05));
+                }
+            }
+            assertThat(area).isCloseTo(judged(new CurvePath(pouch), distance, 2), within(0.5));
+        }
+    }
+
+    /** The parallels of the two walls of a slot twice as wide as the distance run along each other, and one reaches farther. */
+    @Test
+    void parallelsThatRunAlongEachOtherAreCutWhereTheyPart() {
+        CurvePath slotted = CurvePath.polyline(
+                at(0, 0),
+                at(100, 0),
+                at(100, 70),
+                at(60, 70),
+                at(60, 40),
+                at(40, 40),
+                at(40, 100),
+                at(0, 100),
+                at(0, 0));
+        ParallelOutline outline = Parallel.outline(slotted, 10, Corner.mitre(2), 0.01);
+        // The slot is filled to the height of the lower wall's allowance, 80; above it stands what is left of the
+        // other.
+        assertThat(outline.outline().area()).isCloseTo(120 * 90 + 60 * 30, within(1e-6));
+        assertThat(outline.outline().area()).isCloseTo(judged(slotted, 10, 2), within(1e-6));
+        assertThat(Meets.selfMeets(outline.outline()).isEmpty()).isTrue();
     }
 
     @Test

@@ -47,6 +47,54 @@ class RootsTest {
     }
 
     @Test
+    void valuesOfABernsteinPolynomialAreThoseOfItsSum() {
+        Cases.each(random -> {
+            int degree = random.nextInt(1, 7);
+            double[] bernstein = new double[degree + 1];
+            double t = random.nextDouble();
+            double sum = 0;
+            double binomial = 1;
+            for (int i = 0; i <= degree; i++) {
+                bernstein[i] = random.nextDouble(-1, 1);
+                sum += binomial * bernstein[i] * Math.pow(t, i) * Math.pow(1 - t, degree - i);
+                binomial = binomial * (degree - i) / (i + 1);
+            }
+            assertThat(Roots.value(bernstein, t)).isCloseTo(sum, within(1e-14));
+        });
+    }
+
+    /** Products of linear factors have the roots that they were made of. */
+    @Test
+    void everyChangeOfSignIsFound() {
+        Cases.each(random -> {
+            int degree = random.nextInt(1, 6);
+            double[] roots = new double[degree];
+            for (int i = 0; i < degree; i++) {
+                roots[i] = (i + random.nextDouble(0.2, 0.8)) / degree;
+            }
+            double[] bernstein = {1};
+            for (double root : roots) {
+                bernstein = times(bernstein, -root, 1 - root);
+            }
+            assertThat(Roots.ofAll(bernstein)).containsExactly(roots, within(1e-9));
+        });
+        assertThat(Roots.ofAll(new double[] {-1, 1, -1, 1})).containsExactly(new double[] {0.5}, within(1e-5));
+        assertThat(Roots.ofAll(new double[] {1, 2, 1})).isEmpty();
+        assertThat(Roots.ofAll(new double[] {0, 1, 2})).isEmpty();
+    }
+
+    /** The Bernstein coefficients of the product with {@code a (1 - t) + b t}. */
+    private static double[] times(double[] p, double a, double b) {
+        int n = p.length;
+        double[] product = new double[n + 1];
+        for (int i = 0; i < n; i++) {
+            product[i] += a * p[i] * (n - i) / n;
+            product[i + 1] += b * p[i] * (i + 1) / n;
+        }
+        return product;
+    }
+
+    @Test
     void rootsOfQuadraticsKeepTheirDigits() {
         // (t - 1e-9)(t - 0.5): the naive formula loses nine digits of the lesser root.
         double[] roots = Roots.quadratic(5e-10, 5e-10 - (0.5 + 1e-9) / 2, 5e-10 - (0.5 + 1e-9) + 1);
@@ -54,6 +102,10 @@ class RootsTest {
         assertThat(roots[0]).isCloseTo(1e-9, within(1e-15));
         assertThat(roots[1]).isCloseTo(0.5, within(1e-15));
         assertThat(Roots.quadratic(1, 0.2, 1)).isEmpty();
+        // (t - 1)(t + 1), t (t - 2) and (2t - 1)^2 (scaled): roots on an end and a double one.
+        assertThat(Roots.quadratic(-1, -1, 0)).isEmpty();
+        assertThat(Roots.quadratic(0, -1, -1)).isEmpty();
+        assertThat(Roots.quadratic(1, -1, 1)).containsExactly(0.5);
         // A straight line, and a root on an end, which is not inside.
         assertThat(Roots.quadratic(-1, 0, 1)).containsExactly(0.5);
         assertThat(Roots.quadratic(0, 1, 2)).isEmpty();
