@@ -465,6 +465,11 @@ final class CarrierMeets {
         boolean atHostEnd = Math.min(s, 1 - s) * host.hostLength() <= tolerance;
         if (atHostEnd) {
             s = Math.rint(s);
+            if (Plane.distance(guest.at(t), s == 0 ? host.start() : host.end()) > tolerance) {
+                // Near the carrier and near the end's foot is not yet near the end.
+                atEnd(from, to, s);
+                return;
+            }
         }
         boolean through = crosses && !endsBefore && !endsAfter && (!atHostEnd || host.round());
         points.add(new Meet(t, s, guest.at(t), through ? Meet.Kind.CROSSING : Meet.Kind.TOUCHING));
