@@ -1,6 +1,7 @@
 package org.draftingmaths.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatException;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
@@ -67,7 +68,8 @@ class CurvePathTest {
         CurvePath path = new CurvePath(given);
         given.add(new Straight(at(1, 0), at(2, 0)));
         assertThat(path.curves()).hasSize(1);
-        assertThat(path.curves()).isUnmodifiable();
+        assertThatException().isThrownBy(() -> path.curves().remove(0));
+        assertThat(path.curves()).hasSize(1);
         assertThat(path).isEqualTo(CurvePath.polyline(at(0, 0), at(1, 0)));
         assertThat(path).hasSameHashCodeAs(CurvePath.polyline(at(0, 0), at(1, 0)));
     }
