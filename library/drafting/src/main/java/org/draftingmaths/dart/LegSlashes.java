@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.DraftingException;
@@ -135,31 +136,23 @@ public final class LegSlashes {
         Vector2D here = apex;
         double turned = 0;
         for (OnLeg slash : slashes) {
-            here = here.add(turned(way, closing * turned).multiply(done - slash.arc()));
+            here = here.add(AffineTransformMatrix2D.createRotation(closing * turned)
+                    .applyVector(way)
+                    .multiply(done - slash.arc()));
             chain.add(here);
             done = slash.arc();
             turned += slash.share() * angle;
         }
-        chain.add(here.add(turned(way, closing * turned).multiply(done)));
+        chain.add(here.add(AffineTransformMatrix2D.createRotation(closing * turned)
+                .applyVector(way)
+                .multiply(done)));
         double widest = chain.stream()
                 .mapToDouble(place -> Math.abs(apex.directionTo(other.start()).signedArea(apex.vectorTo(place))))
                 .max()
                 .orElse(0);
         chain.add(other.start());
-        return new Sliver(dart, widest, Math.abs(area(chain)));
-    }
-
-    private static Vector2D turned(Vector2D way, double angle) {
-        double c = Math.cos(angle);
-        double s = Math.sin(angle);
-        return Vector2D.of(c * way.getX() - s * way.getY(), s * way.getX() + c * way.getY());
-    }
-
-    private static double area(List<Vector2D> ring) {
-        double twice = 0;
-        for (int i = 0; i < ring.size(); i++) {
-            twice += ring.get(i).signedArea(ring.get((i + 1) % ring.size()));
-        }
-        return twice / 2;
+        chain.add(apex);
+        double area = CurvePath.polyline(chain.toArray(Vector2D[]::new)).area();
+        return new Sliver(dart, widest, Math.abs(area));
     }
 }

@@ -61,8 +61,8 @@ final class Fill {
                         piece.panels().stream()
                                 .filter(panel -> !panel.equals(one) && !panel.equals(other))
                                 .toList()),
-                one.equals(other) ? around(one, before, after, asked) : startingAfter(one.ring(), before),
-                one.equals(other) ? List.of() : startingAfter(other.ring(), after),
+                one.equals(other) ? around(one, before, after, asked) : one.onwardsFrom(before),
+                one.equals(other) ? List.of() : other.onwardsFrom(after),
                 opening,
                 List.of());
         // A part ends where its ring would run into the leg: at the mouth, when it runs inwards along the before leg.
@@ -125,18 +125,11 @@ final class Fill {
                 .orElseThrow();
     }
 
-    private static List<Run> startingAfter(List<Run> ring, Run run) {
-        int at = ring.indexOf(run);
-        List<Run> turned = new ArrayList<>(ring.subList(at + 1, ring.size()));
-        turned.addAll(ring.subList(0, at));
-        return turned;
-    }
-
     /** The border of a part from the one side of a dart round to the other. */
     private static List<Run> around(Panel panel, Run before, Run after, String asked) {
         Run first = before.forward() ? before : after;
         Run second = before.forward() ? after : before;
-        List<Run> rest = startingAfter(panel.ring(), second);
+        List<Run> rest = panel.onwardsFrom(second);
         if (!rest.get(rest.size() - 1).equals(first)) {
             throw new DraftingException(asked, "both its sides lie on one part; filling it would close it into a tube");
         }

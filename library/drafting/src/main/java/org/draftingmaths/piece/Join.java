@@ -23,8 +23,8 @@ final class Join {
         }
         Run before = Panels.onlyRun(piece, opening.leg(Leg.BEFORE)).orElseThrow();
         Run after = Panels.onlyRun(piece, opening.leg(Leg.AFTER)).orElseThrow();
-        List<Run> first = startingAfter(one.ring(), before);
-        List<Run> second = startingAfter(other.ring(), after);
+        List<Run> first = one.onwardsFrom(before);
+        List<Run> second = other.onwardsFrom(after);
         List<Run> ring = new ArrayList<>(first);
         ring.addAll(second);
 
@@ -63,13 +63,6 @@ final class Join {
                         panel.ring().stream().anyMatch(run -> run.border().equals(border)))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private static List<Run> startingAfter(List<Run> ring, Run run) {
-        int at = ring.indexOf(run);
-        List<Run> turned = new ArrayList<>(ring.subList(at + 1, ring.size()));
-        turned.addAll(ring.subList(0, at));
-        return turned;
     }
 
     /** What was one before a cut is made one again. */

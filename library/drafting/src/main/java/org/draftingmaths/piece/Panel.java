@@ -1,5 +1,6 @@
 package org.draftingmaths.piece;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -29,6 +30,14 @@ public record Panel(List<Run> ring, List<Stretch> lines, List<Laid> darts) {
     /** The same panel with another ring. */
     Panel with(List<Run> other) {
         return new Panel(other, lines, darts);
+    }
+
+    /** The other runs of the ring, from the one that follows a run round to the one before it. */
+    List<Run> onwardsFrom(Run run) {
+        int at = ring.indexOf(run);
+        List<Run> others = new ArrayList<>(ring.subList(at + 1, ring.size()));
+        others.addAll(ring.subList(0, at));
+        return others;
     }
 
     /** The panel carried along with all that lies on it. */

@@ -88,7 +88,7 @@ public final class Unfold {
 
     private static Panel joined(Piece piece, Run fold, AffineTransformMatrix2D by) {
         Panel half = panelWith(piece, fold);
-        List<Run> own = startingAfter(half.ring(), fold);
+        List<Run> own = half.onwardsFrom(fold);
         List<Run> others = new ArrayList<>();
         for (int i = own.size() - 1; i >= 0; i--) {
             others.add(mirrored(own.get(i), by));
@@ -102,13 +102,6 @@ public final class Unfold {
                         half.darts().stream(), half.darts().stream().map(dart -> dart.moved(by)))
                 .toList();
         return new Panel(ring, lines, darts);
-    }
-
-    private static List<Run> startingAfter(List<Run> ring, Run run) {
-        int at = ring.indexOf(run);
-        List<Run> turned = new ArrayList<>(ring.subList(at + 1, ring.size()));
-        turned.addAll(ring.subList(0, at));
-        return turned;
     }
 
     private static Panel mirrored(Panel panel, AffineTransformMatrix2D by) {
@@ -152,7 +145,7 @@ public final class Unfold {
 
     /** Where the neighbours of the fold met it. */
     private static Stream<Notch> centreNotches(Piece piece, Panel half, Run fold) {
-        List<Run> own = startingAfter(half.ring(), fold);
+        List<Run> own = half.onwardsFrom(fold);
         Run after = own.get(0);
         Run before = own.get(own.size() - 1);
         return Stream.of(notch(after.border(), after.entry()), notch(before.border(), before.exit()))
