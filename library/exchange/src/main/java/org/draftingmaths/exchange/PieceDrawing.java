@@ -200,7 +200,7 @@ final class PieceDrawing {
 
     private void grainWords(Grain grain) {
         CurvePath shaft = CurvePath.polyline(grain.from(), grain.to());
-        words.beside(List.of(shaft), Wording.ALONG, TextKind.PLAIN, "grain of '" + piece.name() + "'");
+        words.beside(List.of(shaft), Wording.ALONG, TextKind.PLAIN, "grain of '" + piece.name() + "'", "grain");
     }
 
     /** The name of an edge inside it, along its longest side. */

@@ -37,22 +37,27 @@ final class Wording {
         this.marks = marks;
     }
 
-    /** Words to the left of a line: inside, where the line is a side of the piece. */
+    /** Words to the left of a line: inside, where the line is a side of the piece; a side too short for them has them square to it. */
     void inside(CurvePath side, TextKind kind, String words) {
-        place(sizes(kind)
+        Stream<Mark.Words> along = sizes(kind)
                 .flatMap(size -> DoubleStream.of(ALONG)
-                        .mapToObj(share -> besideOn(side, share * side.length(), true, kind, size, words))));
+                        .mapToObj(share -> besideOn(side, share * side.length(), true, kind, size, words)));
+        Stream<Mark.Words> square = sizes(kind)
+                .flatMap(size -> DoubleStream.of(ALONG)
+                        .mapToObj(share -> squareTo(side, share * side.length(), kind, size, words)));
+        place(Stream.concat(along, square));
     }
 
-    /** Words along one of several lines, on either side of it. */
-    void beside(List<CurvePath> lines, double[] shares, TextKind kind, String words) {
-        place(sizes(kind)
-                .flatMap(size -> lines.stream()
-                        .flatMap(line -> DoubleStream.of(shares)
-                                .boxed()
-                                .flatMap(share -> Stream.of(true, false)
-                                        .map(left ->
-                                                besideOn(line, share * line.length(), left, kind, size, words))))));
+    /** Words along one of several lines, on either side of it; of several wordings the first for which there is room. */
+    void beside(List<CurvePath> lines, double[] shares, TextKind kind, String... wordings) {
+        place(Stream.of(wordings)
+                .flatMap(words -> sizes(kind)
+                        .flatMap(size -> lines.stream()
+                                .flatMap(line -> DoubleStream.of(shares)
+                                        .boxed()
+                                        .flatMap(share -> Stream.of(true, false)
+                                                .map(left -> besideOn(
+                                                        line, share * line.length(), left, kind, size, words)))))));
     }
 
     private Stream<Double> sizes(TextKind kind) {
@@ -69,6 +74,16 @@ final class Wording {
         double distance = pen.mm(BESIDE) + bulge + (above ? 0 : Lettering.ABOVE * size);
         return new Mark.Words(
                 kind, size, Mark.Anchor.MIDDLE, line.pointAt(at).add(aside.multiply(distance)), upright, words);
+    }
+
+    /** Words square to a line, from it to the left. */
+    private Mark.Words squareTo(CurvePath line, double at, TextKind kind, double size, String words) {
+        Vector2D inwards = left(line.tangentAt(at));
+        Vector2D way = upright(inwards);
+        double half = Lettering.width(words, size) * Lettering.WIDER / 2;
+        Vector2D middle = line.pointAt(at).add(inwards.multiply(pen.mm(BESIDE) + half));
+        Vector2D foot = middle.subtract(left(way).multiply(Lettering.ABOVE * size / 2));
+        return new Mark.Words(kind, size, Mark.Anchor.MIDDLE, foot, way, words);
     }
 
     /** How far the line comes towards the words under their ends. */
