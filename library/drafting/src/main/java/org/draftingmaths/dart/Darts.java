@@ -256,6 +256,10 @@ public final class Darts {
             if (!(share > 0 && share <= 1)) {
                 throw new IllegalArgumentException("A share of a dart is more than 0 and at most 1: " + share + ".");
             }
+            if (point.filter(place -> !place.isFinite()).isPresent()) {
+                throw new IllegalArgumentException(
+                        "Dart '" + name + "' needs a place to point to: " + point.get() + ".");
+            }
         }
 
         /**

@@ -57,6 +57,10 @@ public final class LegSlashes {
             if (!(share > 0 && share <= 1)) {
                 throw new IllegalArgumentException("A share of a dart is more than 0 and at most 1: " + share + ".");
             }
+            if (!(arc > 0 && Double.isFinite(arc))) {
+                throw new IllegalArgumentException(
+                        "Slash '" + name + "' ends on a leg more than 0 mm from the mouth: " + arc + " mm.");
+            }
         }
     }
 
@@ -95,6 +99,7 @@ public final class LegSlashes {
             throw new DraftingException(
                     asked, "the shares must come to the whole", new Reach(Quantity.ANGLE, sum * angle, angle, angle));
         }
+        requireOnLeg(piece, dart, leg, slashes, asked);
         List<OnLeg> ordered = slashes.stream()
                 .sorted(Comparator.comparingDouble(OnLeg::arc).reversed())
                 .toList();
@@ -122,6 +127,18 @@ public final class LegSlashes {
         return new Reworked(
                 opened.piece().using(dart, Use.SLASH),
                 cut.ledger().then(opened.ledger()).then(sliver));
+    }
+
+    private static void requireOnLeg(Piece piece, String dart, Leg leg, List<OnLeg> slashes, String asked) {
+        double length = Measured.leg(piece, dart, leg).length();
+        for (OnLeg slash : slashes) {
+            if (slash.arc() >= length) {
+                throw new DraftingException(
+                        asked,
+                        "'" + slash.name() + "' would end past the point of the dart",
+                        new Reach(Quantity.LENGTH, slash.arc(), 0, length));
+            }
+        }
     }
 
     /** The chain of the leg's places as they come to lie, against the other leg. */

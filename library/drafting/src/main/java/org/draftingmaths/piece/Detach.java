@@ -48,6 +48,7 @@ public final class Detach {
      */
     public static Detached across(Piece piece, StyleLine line, String before, String after) {
         String asked = line.words();
+        requireTwoNames(before, after);
         line.folded().forEach(piece::opening);
         List<Link> links = new ArrayList<>();
         Reworked cut = new Reworked(piece, Ledger.EMPTY);
@@ -57,7 +58,7 @@ public final class Detach {
         double begun = 0;
         Optional<Fold> over = Optional.empty();
         for (int i = 0; i <= line.folded().size(); i++) {
-            String name = line.name() + " " + (i + 1);
+            String name = line.folded().isEmpty() ? line.name() : line.name() + " " + (i + 1);
             CurvePath here = whole.between(begun, whole.length()).transformed(fold.inverse());
             if (i == line.folded().size()) {
                 cut = cut.then(Panels.cut(cut.piece(), new Slash(name, from, line.to(), Optional.of(here))));
@@ -99,6 +100,7 @@ public final class Detach {
     public static Detached through(
             Piece piece, String line, List<String> openings, List<Double> marks, String before, String after) {
         Names.require(line, "A style line");
+        requireTwoNames(before, after);
         if (openings.isEmpty() || openings.size() > 2) {
             throw new IllegalArgumentException(
                     "A line goes through one opening from edge to edge or through two that end at one point: "
@@ -111,6 +113,12 @@ public final class Detach {
         }
         requireMeeting(piece, openings, asked);
         return Parting.part(new Reworked(piece, Ledger.EMPTY), line, links, marks, List.of(before, after), asked);
+    }
+
+    private static void requireTwoNames(String before, String after) {
+        if (before.equals(after)) {
+            throw new IllegalArgumentException("Two parts need two names; both would be '" + before + "'.");
+        }
     }
 
     private static void requireMeeting(Piece piece, List<String> openings, String asked) {

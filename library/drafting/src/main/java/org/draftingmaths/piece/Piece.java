@@ -3,6 +3,7 @@ package org.draftingmaths.piece;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -250,8 +251,12 @@ public record Piece(
     public Piece notched(Notch notch) {
         double length = edge(notch.edge()).length();
         if (notch.arc() > length) {
-            throw new IllegalArgumentException("A notch at " + notch.arc() + " mm lies past the end of '" + notch.edge()
-                    + "', which is " + length + " mm long.");
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "A notch at %.1f mm lies past the end of '%s', which is %.1f mm long.",
+                    notch.arc(),
+                    notch.edge(),
+                    length));
         }
         return withNotches(Stream.concat(notches.stream(), Stream.of(notch)).toList());
     }

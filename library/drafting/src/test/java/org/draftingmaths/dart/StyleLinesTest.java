@@ -207,4 +207,31 @@ class StyleLinesTest {
                         "Close 'waist dart' by slashes to its leg: a sliver too wide to be eased away would"
                                 + " remain; end the slashes nearer the point (asked ");
     }
+
+    @Test
+    void whatCannotBeSaysWhy() {
+        Piece front = front();
+        Spot side = Spot.on("side seam", 100);
+        assertThatThrownBy(() -> new Darts.Part(side, "new", 1).pointing(Vector2D.of(Double.NaN, 0)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("Dart 'new' needs a place to point to: (NaN, 0.0).");
+        assertThatThrownBy(() -> Darts.divide(
+                        front, "waist dart", List.of(new Darts.Part(side, "new", 1).pointing(Vector2D.of(400, 150)))))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageStartingWith(
+                        "Slash 'new' from 'side seam' at 100.0 mm to the point of 'waist dart': it leaves the cloth");
+        assertThatThrownBy(() -> new LegSlashes.OnLeg(side, "new", Double.NaN, 1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("Slash 'new' ends on a leg more than 0 mm from the mouth: NaN mm.");
+        assertThatThrownBy(() -> LegSlashes.close(
+                        front, "waist dart", Leg.AFTER, List.of(new LegSlashes.OnLeg(side, "new", 300, 1)), 3))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage(
+                        "Close 'waist dart' by slashes to its leg: 'new' would end past the point of the dart (asked"
+                                + " 11 3/4 in (30.0 cm), possible 0 in (0.0 cm) to 6 in (15.1 cm)).");
+        assertThatThrownBy(() -> Detach.across(
+                        front, StyleLine.straight("line", side, Spot.on("centre front", 100)), "part", "part"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("Two parts need two names; both would be 'part'.");
+    }
 }
