@@ -123,6 +123,7 @@ record BackPoints(Torso torso) {
                 square(outerShoulder()).negate())) {
             throw torso.refused("the back shoulder end and the underarm leave no room for an armhole");
         }
+        torso.requireAboveUnderarm(armhole());
         double half = torso.waistDart() / 2;
         if (waistDartX() - half <= 0 || waistDartX() + half >= torso.sideAtWaist(extra())) {
             throw torso.refused(

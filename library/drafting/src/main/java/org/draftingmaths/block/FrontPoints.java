@@ -101,6 +101,7 @@ record FrontPoints(Torso torso) {
         if (!Rounded.possible(underarm, torso.squareToSide(torso.frontExtra()), shoulderEnd(), arriving)) {
             throw torso.refused("the front shoulder end and the underarm leave no room for an armhole");
         }
+        torso.requireAboveUnderarm(armhole());
         if (neckDepth().getY() <= apex().getY()) {
             throw torso.refused("the neck comes down to the apex");
         }

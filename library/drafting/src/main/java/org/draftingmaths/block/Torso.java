@@ -23,6 +23,9 @@ record Torso(Measurements body, Ease ease) {
     private static final double SMALLEST_DART = 6;
     private static final double ARMHOLE_EXTRA = 5;
 
+    /** An armhole that runs so little below the underarm, in mm, is drawn level by hand; a figure of our own. */
+    private static final double LEVEL = 2;
+
     Torso {
         body.require(Measure.TORSO_BLOCK);
         double bust = body.mm(Measure.FRONT_WAIST_LENGTH) - body.mm(Measure.NECK_POINT_TO_APEX);
@@ -117,6 +120,20 @@ record Torso(Measurements body, Ease ease) {
     Vector2D squareToSide(double extra) {
         Vector2D up = sideAboveWaist(extra).endTangent();
         return Vector2D.of(-up.getY(), up.getX());
+    }
+
+    /** Where the waist is much wider than the bust the side slopes outwards, and a line square to it leads down into the side. */
+    void requireAboveUnderarm(CurvePath armhole) {
+        double below = armhole.start().getY() - armhole.bounds().getMin().getY();
+        if (below > LEVEL) {
+            throw refused(String.format(
+                    Locale.ROOT,
+                    "the waist of %.1f cm is so wide for the bust of %.1f cm that the armhole would run %.0f mm below the"
+                            + " underarm; this close-fitting block is for a waist that is not wider than the bust",
+                    body.mm(Measure.WAIST) / 10,
+                    body.mm(Measure.BUST) / 10,
+                    below));
+        }
     }
 
     DraftingException refused(String reason) {

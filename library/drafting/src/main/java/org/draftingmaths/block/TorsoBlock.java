@@ -97,8 +97,9 @@ public final class TorsoBlock {
                         Seam.flat("side", Seam.Mate.of("front", "side seam"), Seam.Mate.of("back", "side seam"))));
         List<Construction> lines = new ArrayList<>(frontPoints.construction());
         lines.addAll(backPoints.construction());
-        return new Block(
-                draft, lines, Ledger.EMPTY.then(frontPoints.chestWidth()).then(backPoints.backWidth()));
+        Ledger widths = Ledger.EMPTY.then(frontPoints.chestWidth()).then(backPoints.backWidth());
+        boolean darted = frontPoints.torso().hasWaistDart();
+        return new Block(draft, lines, darted ? widths : widths.then(new NoWaistDart()));
     }
 
     private static void requireRoom(FrontPoints front, BackPoints back) {

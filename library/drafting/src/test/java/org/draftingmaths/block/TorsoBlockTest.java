@@ -23,6 +23,7 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 
 class TorsoBlockTest {
@@ -33,6 +34,21 @@ class TorsoBlockTest {
                 .with(Measure.WAIST, Length.mm(waist))
                 .with(Measure.HIP, Length.mm(hip))
                 .filledBy(ProportionRules.TORSO);
+    }
+
+    /** A waist as wide as the bust has no dart and says so; a much wider one is refused, not drawn with a horn at the underarm. */
+    @Test
+    void aWaistWiderThanTheBustIsSaid() {
+        Block straight = TorsoBlock.bodice(body(1100, 1140, 1180), Ease.CLOSE_FITTING);
+        assertThat(straight.draft().piece("front").openings()).hasSize(1);
+        assertThat(straight.ledger().sentences(Steps.DEFAULT))
+                .contains(
+                        "The waist is nearly as wide as the bust: no waist dart is drawn, the side seams take in all there"
+                                + " is.");
+        assertThatThrownBy(() -> TorsoBlock.bodice(body(800, 1200, 1000), Ease.CLOSE_FITTING))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageContaining(
+                        "the waist of 120.0 cm is so wide for the bust of 80.0 cm that the armhole would run");
     }
 
     /** Two thousand plausible bodies: each is drafted, valid and matching, or refused with a reason. */
