@@ -202,7 +202,8 @@ public final class Detach {
                 }
             }
         }
-        Fold found = first.orElseThrow(() -> new DraftingException(asked, "it does not cross '" + dart + "'"));
+        Fold found = first.orElseThrow(() ->
+                new DraftingException(asked, "it does not cross '" + dart + "'; leave that out of the darts to fold"));
         double length = piece.opening(dart).base(found.near()).length();
         if (found.arc() <= ENDS || found.arc() >= length - ENDS) {
             throw new DraftingException(

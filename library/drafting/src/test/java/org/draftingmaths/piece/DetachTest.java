@@ -149,7 +149,7 @@ class DetachTest {
                         "a",
                         "b"))
                 .isInstanceOf(DraftingException.class)
-                .hasMessageContaining("it does not cross 'waist dart'");
+                .hasMessageContaining("it does not cross 'waist dart'; leave that out of the darts to fold");
         Piece uneven = Drawing.of("uneven")
                 .from(0, 0)
                 .edge("waist", Role.SEAM)
