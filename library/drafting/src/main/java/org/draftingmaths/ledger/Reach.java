@@ -12,6 +12,9 @@ import org.draftingmaths.unit.Steps;
  */
 public record Reach(Quantity quantity, double asked, double least, double most) {
 
+    /** Lengths nearer than an eighth of an inch, in mm, look alike on a tape. */
+    private static final double NEAR = 3.175;
+
     /**
      * The reach in words.
      *
@@ -29,6 +32,18 @@ public record Reach(Quantity quantity, double asked, double least, double most) 
      */
     public String words(Steps steps) {
         String upwards = Double.isInfinite(most) ? " or more" : " to " + quantity.print(most, steps);
-        return "asked " + quantity.print(asked, steps) + ", possible " + quantity.print(least, steps) + upwards;
+        return "asked " + quantity.print(asked, steps) + ", possible " + quantity.print(least, steps) + upwards
+                + precisely(steps);
+    }
+
+    /** A limit is rounded for print, and may be refused when asked as it is printed: near it both figures are told finely. */
+    private String precisely(Steps steps) {
+        double limit = asked < least ? least : most;
+        boolean alike = quantity.print(asked, steps).equals(quantity.print(limit, steps));
+        boolean near = quantity == Quantity.LENGTH && Math.abs(asked - limit) < NEAR;
+        return asked != limit && Double.isFinite(limit) && (alike || near)
+                ? "; precisely, " + quantity.printFinely(asked) + " asked and " + quantity.printFinely(limit)
+                        + " possible"
+                : "";
     }
 }

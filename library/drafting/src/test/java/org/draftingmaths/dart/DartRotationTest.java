@@ -80,6 +80,17 @@ class DartRotationTest {
         assertThat(SameCloth.differences(Panels.undo(moved), front, 1e-9)).isEmpty();
     }
 
+    /** 151.3275 mm legs, intake 40 mm: the depth is 150 mm. Asked just above, both figures would print alike. */
+    @Test
+    void alikeFiguresAreToldFinely() {
+        assertThatThrownBy(() -> Darts.setBack(front().piece(), "waist dart", 150.3))
+                .isInstanceOf(DraftingException.class)
+                .hasMessage(
+                        "Set the point of 'waist dart' back: nothing of the dart would be left to sew (asked 5 7/8 in"
+                                + " (15.0 cm), possible 0 in (0.0 cm) to 5 7/8 in (15.0 cm); precisely, 150.30 mm asked and 150.00 mm"
+                                + " possible).");
+    }
+
     @Test
     void refusesMoreDartThanThereIs() {
         Piece front = front().piece();

@@ -470,7 +470,7 @@ class FinalPatternTest {
                 .isInstanceOf(DraftingException.class)
                 .hasMessage(
                         "Notch 'armhole' of 'front': a notch deeper than half the allowance weakens the seam (asked 1/4 in"
-                                + " (0.6 cm), possible 0 in (0.0 cm) to 1/4 in (0.5 cm)).")
+                                + " (0.6 cm), possible 0 in (0.0 cm) to 1/4 in (0.5 cm); precisely, 5.50 mm asked and 5.00 mm possible).")
                 .satisfies(refused -> assertThat(((DraftingException) refused)
                                 .reach()
                                 .orElseThrow()
