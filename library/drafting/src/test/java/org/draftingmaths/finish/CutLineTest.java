@@ -93,8 +93,8 @@ class CutLineTest {
     }
 
     /**
-     * Row 65: every place of a side lies the edge's width from the edge, never less but beside the edge's end, where the corner
-     * with its neighbour begins; farther off only on the straights about the edge's own corners, at most three to a corner.
+     * Row 65: every place of a side lies the edge's width from the edge, never less; beside the edge's end, where the corner
+     * with its neighbour begins, never less than the narrower of the two; farther off only on the straights about the edge's own corners, at most three to a corner.
      * These are squared off across the corner at twice the width, so that none of them is over sqrt 5 times it away. The outline is closed, valid and made of
      * sides and corners in turn.
      */
@@ -128,7 +128,7 @@ class CutLineTest {
                     Nearest nearest = Nearest.of(edge, curve.at(i / 8.0));
                     double off = nearest.distance() - side.width();
                     boolean atEnd = nearest.at() < 1e-6 || nearest.at() > edge.length() - 1e-6;
-                    least = atEnd ? least : Math.min(least, off);
+                    least = Math.min(least, atEnd ? nearest.distance() - narrowest(cut, side) : off);
                     most = Math.max(most, off);
                 }
                 assertThat(least).as("seed %s, '%s' short", seed, side.edge()).isGreaterThan(-2 * DEVIATION);
@@ -154,6 +154,17 @@ class CutLineTest {
         assertThat(Flat.polygon(cut.outline()).contains(Flat.polygon(Paper.outline(piece))))
                 .as("seed %s", seed)
                 .isTrue();
+    }
+
+    /** The least width of a side and of its two neighbours. */
+    private static double narrowest(CutLine cut, CutSide side) {
+        List<CutSide> sides = cut.sides();
+        int at = sides.indexOf(side);
+        return Math.min(
+                side.width(),
+                Math.min(
+                        sides.get((at + 1) % sides.size()).width(),
+                        sides.get((at + sides.size() - 1) % sides.size()).width()));
     }
 
     /** The widths of the first test are wide for such small jagged pieces; still most must be cut, not refused. */
