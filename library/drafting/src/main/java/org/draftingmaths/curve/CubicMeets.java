@@ -66,6 +66,13 @@ final class CubicMeets {
         return Meets.made(meets.grouped(overlaps), overlaps);
     }
 
+    /** How many pairs of parts the short search looks at; more than {@link #FEW} when it gave up. */
+    static int looks(Cubic first, Cubic second, double tolerance) {
+        CubicMeets meets = new CubicMeets(first, second, tolerance);
+        boolean settled = meets.plain(new Part(first), new Part(second));
+        return settled ? FEW - meets.left : FEW + 1;
+    }
+
     /** A part of a cubic: its control points and the parameters of its ends. */
     private static final class Part {
         private final double x0;
@@ -314,13 +321,42 @@ final class CubicMeets {
         Vector2D on = nearest(p, u, q, v);
         double t = parameter(second, b, on);
         double s = parameter(first, a, second.at(t));
-        t = parameter(second, b, first.at(s));
-        if (Plane.distance(first.at(s), second.at(t)) > tolerance) {
+        Contact near = facing(a, s, b);
+        if (miss(near) > tolerance && miss(near) <= 1.5 * tolerance) {
+            near = nearest(a, b);
+        }
+        if (miss(near) > tolerance) {
             return;
         }
-        if (!(shareNoDirection(a, b) && converged(a, s, b, t))) {
-            contacts.add(new Contact(s, t, false));
+        if (!(shareNoDirection(a, b) && converged(a, near.s, b, near.t))) {
+            contacts.add(near);
         }
+    }
+
+    private Contact facing(Part a, double s, Part b) {
+        double held = held(a, s);
+        return new Contact(held, parameter(second, b, first.at(held)), false);
+    }
+
+    /**
+     * The nearest places of two parts that are straight to an eighth of the tolerance: where their chords are nearest they may lie
+     * farther apart by half of it. The distance has one dip along parts as short as these; it is halved in on from the deepest of nine.
+     */
+    private Contact nearest(Part a, Part b) {
+        double step = (a.to - a.from) / 8;
+        Contact best = facing(a, a.from, b);
+        for (int i = 1; i <= 8; i++) {
+            best = better(best, facing(a, a.from + i * step, b));
+        }
+        for (int i = 0; i < 40; i++) {
+            step /= 2;
+            best = better(better(best, facing(a, best.s - step, b)), facing(a, best.s + step, b));
+        }
+        return best;
+    }
+
+    private Contact better(Contact one, Contact other) {
+        return miss(other) < miss(one) ? other : one;
     }
 
     private static double parameter(Cubic c, Part part, Vector2D point) {
@@ -478,13 +514,13 @@ final class CubicMeets {
                 && Plane.distance(second.at(t), second.at(contact.t)) <= slack;
     }
 
-    /** Whether the curves stay within the tolerance of each other between two contacts. */
+    /** Whether the curves stay within the tolerance of each other between two contacts, give or take rounding. */
     private boolean hangTogether(Contact p, Contact q) {
+        double within = 1.01 * tolerance;
         for (int i = 1; i < 4; i++) {
             double s = p.s + (q.s - p.s) * i / 4;
             double t = p.t + (q.t - p.t) * i / 4;
-            if (distance(second, p.t, q.t, first.at(s)) > tolerance
-                    || distance(first, p.s, q.s, second.at(t)) > tolerance) {
+            if (distance(second, p.t, q.t, first.at(s)) > within || distance(first, p.s, q.s, second.at(t)) > within) {
                 return false;
             }
         }
@@ -498,21 +534,28 @@ final class CubicMeets {
 
     private Meet meet(List<Contact> group) {
         for (Contact c : group) {
-            for (int end = 0; end <= 1; end++) {
-                if (Plane.distance(first.at(end), second.at(c.t)) <= tolerance) {
-                    return new Meet(end, c.t, first.at(end), Meet.Kind.TOUCHING);
-                }
-                if (Plane.distance(second.at(end), first.at(c.s)) <= tolerance) {
-                    return new Meet(c.s, end, first.at(c.s), Meet.Kind.TOUCHING);
-                }
+            double s = atEnd(first, c.s, second.at(c.t));
+            double t = atEnd(second, c.t, first.at(s));
+            if (s == 0 || s == 1 || t == 0 || t == 1) {
+                return new Meet(s, t, first.at(s), Meet.Kind.TOUCHING);
             }
         }
         Contact best = group.get(0);
         for (Contact c : group) {
-            best = miss(c) < miss(best) ? c : best;
+            best = better(best, c);
         }
         boolean crosses = (group.size() == 1 && best.transversal) || crosses(group.get(0), group.get(group.size() - 1));
         return new Meet(best.s, best.t, first.at(best.s), crosses ? Meet.Kind.CROSSING : Meet.Kind.TOUCHING);
+    }
+
+    /** The end of a cubic if the other comes within the tolerance of it, else the parameter itself. */
+    private double atEnd(Cubic c, double at, Vector2D other) {
+        for (int end = 0; end <= 1; end++) {
+            if (Plane.distance(c.at(end), other) <= tolerance) {
+                return end;
+            }
+        }
+        return at;
     }
 
     private double miss(Contact c) {
