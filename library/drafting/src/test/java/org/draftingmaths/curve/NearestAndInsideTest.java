@@ -72,6 +72,17 @@ class NearestAndInsideTest {
         assertThat(Nearest.of(bent, at(7, 3)).at()).isEqualTo(7);
     }
 
+    /** Of equally near places the first is taken, though the box of a later curve reaches nearer than that of the first. */
+    @Test
+    void theFirstOfEquallyNearPlacesIsTaken() {
+        // Both 15 away from the origin: a level line at (0, -15), and 3 x + 4 y = 75 at (9, 12).
+        CurvePath path = CurvePath.polyline(at(-20, -15), at(25, -15), at(25, 0), at(-15, 30));
+        assertThat(Nearest.of(path, at(0, 0)).point()).isEqualTo(at(0, -15));
+        assertThat(Nearest.of(path, at(0, 0)).distance()).isEqualTo(15);
+        assertThat(Nearest.of(path.reversed(), at(0, 0)).point()).isEqualTo(at(9, 12));
+        assertThat(Nearest.of(path.reversed(), at(0, 0)).at()).isEqualTo(30);
+    }
+
     @Test
     void insideAgreesWithAnotherLibrary() {
         Cases.some(10, random -> {
