@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Rounded;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Measure;
@@ -98,7 +99,8 @@ record BackPoints(Torso torso) {
                 torso.squareToSide(extra()),
                 shoulderEnd(),
                 square(outerShoulder()).negate(),
-                backX()));
+                TO_CENTRE,
+                -backX()));
     }
 
     /** The half back width asked, with its ease, and the one drawn. */

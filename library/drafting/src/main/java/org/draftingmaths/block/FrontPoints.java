@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Rounded;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Measure;
@@ -80,8 +81,8 @@ record FrontPoints(Torso torso) {
     CurvePath armhole() {
         Vector2D arriving = square(opening().applyVector(closedShoulder())).negate();
         Vector2D leaving = torso.squareToSide(torso.frontExtra());
-        return CurvePath.of(
-                Rounded.reaching(torso.underarm(torso.frontExtra()), leaving, shoulderEnd(), arriving, chestX()));
+        return CurvePath.of(Rounded.reaching(
+                torso.underarm(torso.frontExtra()), leaving, shoulderEnd(), arriving, TO_CENTRE, -chestX()));
     }
 
     /** The half chest width asked, with what the open dart adds, and the one drawn. */

@@ -98,6 +98,8 @@ public record Finding(
         NO_SURPLUS("the centre has too little surplus for a fold, and the edge lies tight"),
         /** A cowl hangs lower than the apex. */
         LOWER_THAN_APEX("the edge hangs lower than the apex and may expose"),
+        /** An opening without a fastening is smaller than what must go through it. */
+        OPENING_TOO_SMALL("the opening is too small for the head"),
         /** A facing leaves too little room to be turned through. */
         TOO_NARROW_TO_TURN("the strap is too narrow to be turned through");
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.draftingmaths.curve.CurvePath;
@@ -20,6 +19,9 @@ import org.draftingmaths.ledger.Quantity;
  * <p>Conserved: every other edge, the order of edges, what the
  * caller says of each notch. Changed and told: the length of each edge redrawn, the arc of each notch that moved, the net area.
  * Level lines go on to the new edges.
+ *
+ * <p>An edge that openings break is redrawn at its ends only: what is given is its first stretch, up to the first opening, or its last. The rest
+ * of it, openings and all, stays where it lies; only its arcs count on from the new stretch.
  */
 public final class Redraw {
 
@@ -39,11 +41,12 @@ public final class Redraw {
      * Redraws edges; notches keep their share of the edge. Where an end moves, the neighbour must be redrawn to it in the same call.
      *
      * @param piece the piece
-     * @param lines for each edge redrawn its new curve where it is to lie, in the edge's own direction
+     * @param lines for each edge redrawn its new curve where it is to lie, in the edge's own direction; of an edge that openings break its
+     *     first stretch ({@link #first}) or its last ({@link #last})
      * @return the piece and what was done
      * @throws IllegalArgumentException when an edge is unknown, or the new lines leave a gap at a corner; the message says where
-     * @throws DraftingException when an edge is broken by an opening, a fold would not be straight, a double-pointed dart would lie
-     *     outside, or the new outline would cross itself
+     * @throws DraftingException when an edge is broken by an opening that the new line does not join, a fold would not be straight, a
+     *     double-pointed dart would lie outside, or the new outline would cross itself
      */
     public static Reworked edges(Piece piece, Map<String, CurvePath> lines) {
         return edges(piece, lines, Map.of());
@@ -62,19 +65,101 @@ public final class Redraw {
     public static Reworked edges(Piece piece, Map<String, CurvePath> lines, Map<String, Marks> marks) {
         Map<String, CurvePath> sorted = new TreeMap<>(lines);
         sorted.keySet().forEach(piece::edge);
+        List<Drawn> drawn = new ArrayList<>();
+        sorted.forEach((name, line) -> drawn.add(Drawn.of(piece, piece.edge(name), line)));
         List<Edge> edges = piece.edges().stream()
-                .map(edge -> sorted.containsKey(edge.name()) ? redrawn(piece, edge, sorted.get(edge.name())) : edge)
+                .map(edge -> drawn.stream()
+                        .filter(each -> each.edge().name().equals(edge.name()))
+                        .map(Drawn::edge)
+                        .findFirst()
+                        .orElse(edge))
                 .toList();
+        List<Step.Span> spans = drawn.stream().map(Drawn::span).toList();
         List<Notch> notches = piece.notches().stream()
-                .map(notch -> shifted(piece, notch, edges, marks.getOrDefault(notch.edge(), Marks.SHARE)))
+                .map(notch -> shifted(notch, spans, marks.getOrDefault(notch.edge(), Marks.SHARE)))
                 .toList();
-        Piece redrawn = with(piece, edges, notches);
+        Piece redrawn = with(piece, edges, notches, spans);
         requireClosed(redrawn);
         String asked = "Redraw " + String.join(", ", sorted.keySet());
         Outlines.simpleRings(redrawn, () -> asked);
         requireSense(redrawn, sorted, asked);
-        Step step = new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, List.copyOf(sorted.keySet()));
+        Step step = new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, spans);
         return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step)));
+    }
+
+    /**
+     * The stretch of an edge from its start to its first opening; all of it where none breaks it.
+     *
+     * @param piece the piece
+     * @param edge the name of the edge
+     * @return the curve where it lies, in the edge's own direction
+     */
+    public static CurvePath first(Piece piece, String edge) {
+        return along(piece, end(piece, piece.edge(edge), false));
+    }
+
+    /**
+     * The stretch of an edge from its last opening to its end; all of it where none breaks it.
+     *
+     * @param piece the piece
+     * @param edge the name of the edge
+     * @return the curve where it lies, in the edge's own direction
+     */
+    public static CurvePath last(Piece piece, String edge) {
+        return along(piece, end(piece, piece.edge(edge), true));
+    }
+
+    private static CurvePath along(Piece piece, Run run) {
+        CurvePath placed = piece.place(run);
+        return run.forward() ? placed : placed.reversed();
+    }
+
+    /** The run that holds an end of an edge. */
+    private static Run end(Piece piece, Edge edge, boolean stop) {
+        return piece.panels().stream()
+                .flatMap(panel -> panel.ring().stream())
+                .filter(run -> run.border().equals(new Border.OfEdge(edge.name())))
+                .filter(run -> stop ? run.to() == edge.length() : run.from() == 0)
+                .findFirst()
+                .orElseThrow(() -> new DraftingException(
+                        "Redraw '" + edge.name() + "'", "its end was lost with cloth taken out of the piece"));
+    }
+
+    /**
+     * An edge redrawn.
+     *
+     * @param edge the edge as it is now
+     * @param span which stretch of the old base became which of the new
+     */
+    private record Drawn(Edge edge, Step.Span span) {
+
+        static Drawn of(Piece piece, Edge edge, CurvePath line) {
+            Run first = end(piece, edge, false);
+            Run last = end(piece, edge, true);
+            CurvePath base = edge.base();
+            if (first.equals(last)) {
+                return new Drawn(edge, line.transformed(first.motion().inverse()), 0, edge.length());
+            }
+            if (along(piece, first).end().distance(line.end()) <= Panels.TOUCH) {
+                CurvePath own = line.transformed(first.motion().inverse());
+                return new Drawn(edge, own.then(base.between(first.to(), edge.length())), 0, first.to());
+            }
+            if (along(piece, last).start().distance(line.start()) <= Panels.TOUCH) {
+                CurvePath own = line.transformed(last.motion().inverse());
+                return new Drawn(edge, base.between(0, last.from()).then(own), last.from(), edge.length());
+            }
+            throw new DraftingException(
+                    "Redraw '" + edge.name() + "'",
+                    "an opening breaks it, and the new line joins the edge neither before the first opening nor after the"
+                            + " last; close the opening, or give the stretch beside it");
+        }
+
+        private Drawn(Edge edge, CurvePath base, double from, double to) {
+            this(
+                    new Edge(edge.name(), edge.role(), edge.allowance(), base),
+                    new Step.Span(
+                            edge.name(), from, to, base.length() - (edge.length() - to), edge.length(), base.length()));
+        }
     }
 
     private static Ledger told(Piece before, Piece after, Ledger done) {
@@ -97,20 +182,52 @@ public final class Redraw {
         return ledger.then(new Change("net area", Quantity.AREA, before.area(), after.area()));
     }
 
-    /** The piece with other bases: rings go to the new ends, and level lines to where they meet the new edges. */
-    private static Piece with(Piece piece, List<Edge> edges, List<Notch> notches) {
+    /** The piece with other bases: rings go to the new ends, mouths to the new arcs, and level lines to where they meet the new edges. */
+    private static Piece with(Piece piece, List<Edge> edges, List<Notch> notches, List<Step.Span> spans) {
         Piece bare = new Piece(
                 piece.name(),
                 edges,
-                piece.openings(),
+                piece.openings().stream()
+                        .map(opening -> shifted(opening, spans))
+                        .toList(),
                 piece.panels().stream()
-                        .map(panel -> lengthened(piece, panel, edges))
+                        .map(panel -> panel.with(panel.ring().stream()
+                                .map(run -> run.part(
+                                        arc(spans, run.border(), run.from()), arc(spans, run.border(), run.to())))
+                                .toList()))
                         .toList(),
                 piece.levels(),
                 piece.insideDarts(),
                 notches,
                 piece.grain());
         return withLevels(piece, bare);
+    }
+
+    private static Opening shifted(Opening opening, List<Step.Span> spans) {
+        return new Opening(
+                opening.name(),
+                shifted(opening.mouth(), spans),
+                opening.farMouth().map(mouth -> shifted(mouth, spans)),
+                opening.before(),
+                opening.after());
+    }
+
+    private static Mouth shifted(Mouth mouth, List<Step.Span> spans) {
+        return new Mouth(
+                mouth.border(),
+                arc(spans, mouth.border(), mouth.before()),
+                arc(spans, mouth.border(), mouth.after()),
+                mouth.use());
+    }
+
+    /** Where an arc lies after the redrawing; the ends of a redrawn stretch go to its new ends. */
+    private static double arc(List<Step.Span> spans, Border border, double arc) {
+        for (Step.Span span : spans) {
+            if (border.equals(new Border.OfEdge(span.edge()))) {
+                return span.moved(arc);
+            }
+        }
+        return arc;
     }
 
     /** A redrawn piece whose level lines still lie as they did: they go on to the new border. */
@@ -181,55 +298,30 @@ public final class Redraw {
         }
     }
 
-    private static Edge redrawn(Piece piece, Edge edge, CurvePath line) {
-        Run run = onlyRun(piece, edge);
-        return new Edge(
-                edge.name(),
-                edge.role(),
-                edge.allowance(),
-                line.transformed(run.motion().inverse()));
-    }
-
-    private static Run onlyRun(Piece piece, Edge edge) {
-        Optional<Run> run = Panels.onlyRun(piece, new Border.OfEdge(edge.name()));
-        return run.filter(only -> only.from() == 0 && only.to() == edge.length())
-                .orElseThrow(() -> new DraftingException(
-                        "Redraw '" + edge.name() + "'", "an opening breaks it; close the opening first"));
-    }
-
-    /** The only run of a redrawn edge goes to its new end. */
-    private static Panel lengthened(Piece piece, Panel panel, List<Edge> edges) {
-        return panel.with(panel.ring().stream()
-                .map(run -> edges.stream()
-                        .filter(edge -> run.border().equals(new Border.OfEdge(edge.name())))
-                        .filter(edge -> !edge.equals(piece.edge(edge.name())))
-                        .findFirst()
-                        .map(edge -> run.part(0, edge.length()))
-                        .orElse(run))
-                .toList());
-    }
-
-    private static Notch shifted(Piece piece, Notch notch, List<Edge> edges, Marks marks) {
-        double before = piece.edge(notch.edge()).length();
-        double after = edges.stream()
-                .filter(edge -> edge.name().equals(notch.edge()))
-                .mapToDouble(Edge::length)
-                .findFirst()
-                .orElseThrow();
-        if (before == after || notch.arc() == 0) {
-            return notch;
+    private static Notch shifted(Notch notch, List<Step.Span> spans, Marks marks) {
+        for (Step.Span span : spans) {
+            if (notch.edge().equals(span.edge()) && notch.arc() > span.from()) {
+                return new Notch(notch.edge(), shifted(notch.arc(), span, marks), notch.beside());
+            }
         }
-        double arc = switch (marks) {
-            case SHARE -> notch.arc() * (after / before);
-            case FROM_START -> notch.arc();
-            case FROM_END -> notch.arc() + after - before;
+        return notch;
+    }
+
+    private static double shifted(double arc, Step.Span span, Marks marks) {
+        if (arc >= span.to()) {
+            return span.moved(arc);
+        }
+        double along = arc - span.from();
+        double kept = switch (marks) {
+            case SHARE -> along * ((span.newTo() - span.from()) / (span.to() - span.from()));
+            case FROM_START -> along;
+            case FROM_END -> along + span.newTo() - span.to();
         };
-        double kept = notch.arc() == before ? after : arc;
-        if (!(kept >= 0 && kept <= after)) {
+        if (!(kept >= 0 && span.from() + kept <= span.newTo())) {
             throw new DraftingException(
-                    "Redraw '" + notch.edge() + "'", "its notch at " + notch.arc() + " mm would lie past the end");
+                    "Redraw '" + span.edge() + "'", "its notch at " + arc + " mm would lie past the end");
         }
-        return new Notch(notch.edge(), kept, notch.beside());
+        return span.from() + kept;
     }
 
     private static void requireClosed(Piece piece) {
@@ -256,6 +348,10 @@ public final class Redraw {
         if (!piece.edges().equals(step.edgesAfter()) || !piece.notches().equals(step.notchesAfter())) {
             throw Panels.changedSince("Undo the redrawing of " + String.join(", ", step.redrawn()));
         }
-        return with(piece, step.edges(), step.notches());
+        return with(
+                piece,
+                step.edges(),
+                step.notches(),
+                step.spans().stream().map(Step.Span::back).toList());
     }
 }

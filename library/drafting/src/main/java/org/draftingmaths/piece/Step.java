@@ -202,20 +202,41 @@ public sealed interface Step extends Entry {
     }
 
     /**
+     * The stretch of a base that was drawn anew.
+     *
+     * @param edge the name of the edge
+     * @param from the base arc in mm where it starts, before and after
+     * @param to where it ended
+     * @param newTo where it ends now
+     * @param length the length of the whole base before
+     * @param newLength the length of the whole base now
+     */
+    record Span(String edge, double from, double to, double newTo, double length, double newLength) {
+
+        /** Where an arc that is no inner one of the stretch lies now; ends go to ends to the last bit. */
+        double moved(double arc) {
+            if (arc <= from) {
+                return arc;
+            }
+            return arc == length ? newLength : arc == to ? newTo : arc + newTo - to;
+        }
+
+        Span back() {
+            return new Span(edge, from, newTo, to, newLength, length);
+        }
+    }
+
+    /**
      * Edges redrawn.
      *
      * @param edges the edges before
      * @param notches the notches before
      * @param edgesAfter the edges after, by which an undo knows that nothing was changed since
      * @param notchesAfter the notches after
-     * @param redrawn the names of those that were redrawn
+     * @param spans for each edge that was redrawn the stretch of it
      */
     record Redrawn(
-            List<Edge> edges,
-            List<Notch> notches,
-            List<Edge> edgesAfter,
-            List<Notch> notchesAfter,
-            List<String> redrawn)
+            List<Edge> edges, List<Notch> notches, List<Edge> edgesAfter, List<Notch> notchesAfter, List<Span> spans)
             implements Step {
         /** Copies the lists. */
         public Redrawn {
@@ -223,12 +244,23 @@ public sealed interface Step extends Entry {
             notches = List.copyOf(notches);
             edgesAfter = List.copyOf(edgesAfter);
             notchesAfter = List.copyOf(notchesAfter);
-            redrawn = List.copyOf(redrawn);
+            spans = List.copyOf(spans);
+        }
+
+        /**
+         * The edges that were redrawn.
+         *
+         * @return their names
+         */
+        public List<String> redrawn() {
+            return spans.stream().map(Span::edge).toList();
         }
 
         @Override
         public String sentence(Steps steps) {
-            return redrawn.stream().map(name -> "'" + name + "'").collect(Collectors.joining(" and ", "Redraw ", "."));
+            return redrawn().stream()
+                    .map(name -> "'" + name + "'")
+                    .collect(Collectors.joining(" and ", "Redraw ", "."));
         }
     }
 
