@@ -18,19 +18,24 @@ import org.draftingmaths.contour.Armholes;
 import org.draftingmaths.contour.Crossing;
 import org.draftingmaths.contour.Necklines;
 import org.draftingmaths.contour.Recut;
+import org.draftingmaths.contour.SideSeams;
 import org.draftingmaths.curve.Curve;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.fullness.Lengthen;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Edge;
+import org.draftingmaths.piece.Girths;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Panels;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Redraw;
+import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Spot;
 import org.draftingmaths.seam.Walk;
 import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
@@ -339,5 +344,120 @@ class ContourSizesTest {
                         Necklines.Wanted.round(mm(10), mm(20), mm(20))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("There is no seam named 'hood'; there are shoulder, side.");
+    }
+
+    private static double turnAtJoints(CurvePath path) {
+        double most = 0;
+        for (int i = 1; i < path.curves().size(); i++) {
+            Vector2D in = path.curves().get(i - 1).tangent(1);
+            Vector2D out = path.curves().get(i).tangent(0);
+            most = Math.max(most, Math.abs(Math.atan2(in.signedArea(out), in.dot(out))));
+        }
+        return most;
+    }
+
+    /** The place on the side seam at a height, as its arc, by halving: the seam rises all the way. */
+    private static double arcAt(CurvePath rising, double height) {
+        double low = 0;
+        double high = rising.length();
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (rising.pointAt(middle).getY() < height) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /** All below the line comes down or up by the length asked, all above stays, the side seams stay smooth and alike. */
+    @ParameterizedTest
+    @MethodSource("sizes")
+    void lengthenedAndShortenedBelowTheDarts(Measurements body) {
+        SplittableRandom random = new SplittableRandom(body.name().hashCode());
+        Draft block = blocks(body).get(0);
+        double hem = Paper.edge(block.piece("front"), "hem").start().getY();
+        for (int i = 0; i < 8; i++) {
+            double by = random.nextDouble(4, 40) * (i % 2 == 0 ? 1 : -1);
+            double height = hem + random.nextDouble(Math.max(8, -by + 5), 60);
+            Draft drawn = block;
+            for (Piece piece : block.pieces()) {
+                CurvePath side = Paper.edge(piece, "side seam");
+                String centre = "centre " + piece.name();
+                Spot.On onSide = (Spot.On) Spot.on("side seam", arcAt(side, height));
+                Spot.On onCentre = (Spot.On)
+                        Spot.on(centre, Paper.edge(piece, centre).start().getY() - height);
+                Reworked done = Lengthen.at(piece, onSide, onCentre, mm(by));
+                Piece now = done.piece();
+                assertThat(Paper.edge(now, "hem").start().getY()).isCloseTo(hem - by, within(1e-9));
+                assertThat(Paper.edge(now, "hem").length())
+                        .isCloseTo(Paper.edge(piece, "hem").length(), within(1e-9));
+                assertThat(Paper.edge(now, centre).length()
+                                - Paper.edge(piece, centre).length())
+                        .isCloseTo(by, within(1e-9));
+                for (String stays : List.of("armhole", "shoulder", "neckline")) {
+                    assertThat(now.edge(stays)).isEqualTo(piece.edge(stays));
+                    assertThat(Paper.edge(now, stays)
+                                    .end()
+                                    .distance(Paper.edge(piece, stays).end()))
+                            .isLessThan(1e-9);
+                }
+                assertThat(turnAtJoints(Paper.edge(now, "side seam"))).isLessThan(turnAtJoints(side) + 1e-6);
+                double change = Paper.edge(now, "side seam").length() - side.length();
+                assertThat(change / by).as("the side seam slants little").isBetween(0.9, 1.1);
+                assertThat(Panels.undo(done).sameCloth(piece, 1e-9)).isTrue();
+                drawn = drawn.with(now);
+            }
+            assertThat(Walk.all(drawn))
+                    .allSatisfy(walk -> assertThat(walk.difference()).isCloseTo(0, within(1e-6)));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("sizes")
+    void aDartInTheWayIsNamed(Measurements body) {
+        Draft block = blocks(body).get(0);
+        assertThatThrownBy(() -> Lengthen.at(block.piece("front"), "waist line", mm(20)))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageContaining("it crosses the double-pointed dart 'waist dart'");
+        assertThatThrownBy(() -> Lengthen.at(block.piece("front"), "hip line", mm(20)))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageContaining("the line does not run from edge to edge");
+        assertThatThrownBy(() -> Lengthen.at(block.piece("front"), "hip line", mm(0)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("A piece is made longer or shorter by more or less than 0 mm.");
+    }
+
+    /** Both ends of the seam come in by what was asked, square to the grain; the widths at hip and underarm follow; the mates stay alike. */
+    @ParameterizedTest
+    @MethodSource("sizes")
+    void sidesTakenInAlike(Measurements body) {
+        SplittableRandom random = new SplittableRandom(body.name().hashCode());
+        Draft block = blocks(body).get(0);
+        for (int i = 0; i < 8; i++) {
+            double start = random.nextDouble(-20, 25);
+            double stop = random.nextDouble(-15, 15);
+            Recut cut = SideSeams.takeIn(block, "side", mm(start), mm(stop));
+            for (Piece was : block.pieces()) {
+                Piece is = cut.draft().piece(was.name());
+                CurvePath before = Paper.edge(was, "side seam");
+                CurvePath after = Paper.edge(is, "side seam");
+                assertThat(before.start().subtract(after.start()).distance(Vector2D.of(start, 0)))
+                        .isLessThan(1e-9);
+                assertThat(before.end().subtract(after.end()).distance(Vector2D.of(stop, 0)))
+                        .isLessThan(1e-9);
+                assertThat(Girths.closed(was, "hip line") - Girths.closed(is, "hip line"))
+                        .isCloseTo(start, within(1e-6));
+                assertThat(Paper.edge(is, "hem").length())
+                        .isCloseTo(Paper.edge(was, "hem").length() - start, within(1e-9));
+                double waist = Girths.closed(was, "waist line") - Girths.closed(is, "waist line");
+                assertThat(waist).isBetween(Math.min(start, stop) - 1e-6, Math.max(start, stop) + 1e-6);
+                assertThat(is.edge("shoulder")).isEqualTo(was.edge("shoulder"));
+            }
+            assertThat(Walk.all(cut.draft()))
+                    .allSatisfy(walk -> assertThat(walk.difference()).isCloseTo(0, within(1e-9)));
+            requireUndone(block, cut);
+        }
     }
 }

@@ -80,8 +80,13 @@ public final class Ends {
         return new CurvePath(curves);
     }
 
-    /** A curve as the cubic that can be bent: exact for straights and cubics, to 0.03 % of the radius for arcs of a quarter turn. */
-    private static Cubic cubic(Curve curve) {
+    /**
+     * A curve as the cubic that can be bent: exact for straights and cubics, to 0.03 % of the radius for arcs of a quarter turn.
+     *
+     * @param curve the curve
+     * @return the cubic from its start to its end, in its directions there
+     */
+    public static Cubic cubic(Curve curve) {
         if (curve instanceof Cubic cubic) {
             return cubic;
         }
