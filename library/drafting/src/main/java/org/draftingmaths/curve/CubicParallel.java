@@ -18,7 +18,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  *
  * <p><b>The bound.</b> Write {@code C(t) - B(t) = n N + s T}, where {@code n^2 + s^2} is a polynomial of degree six and
  * {@code s |B'|} one of degree five; their Bernstein coefficients bound them, and the legs of the control polygon along
- * the chord bound {@code |B'|} from below, so {@code |s| <= S} and {@code n0 <= |n| <= n1}. One bound on the deviation
+ * the chord bound {@code |B'|} from below, so {@code |s| <= S} and {@code n0 <= |n| <= n1}. Where {@code n0} is nothing, C may lie on
+ * the other side of the curve, and all that is known is {@code n1 + |d|}. Else n keeps the sign that it has at the ends. One bound on the deviation
  * is that to {@code O(t)} itself, {@code max(n1 - |d|, |d| - n0) + S}. A sharper one uses the foot {@code F} of
  * {@code C(t)} on the curve: {@code C(t)} is a point of the parallel at distance {@code p = |C(t) - F|}, and deviates by
  * {@code |p - |d||}. Clearly {@code p <= sqrt(n^2 + s^2)}. And a curve that bends towards the parallel by at most
@@ -236,7 +237,12 @@ final class CubicParallel {
         }
         double d = Math.abs(distance);
         double most = Math.sqrt(high);
-        double least = Math.sqrt(Math.max(0, low - along * along));
+        double squaredLeast = low - along * along;
+        if (!(squaredLeast > 0)) {
+            // C may cross over the curve; it lies within n of B(t), and that lies within d of O(t).
+            return most + d;
+        }
+        double least = Math.sqrt(squaredLeast);
         double direct = Math.max(most - d, d - least) + along;
         if (direct <= deviation) {
             return direct;

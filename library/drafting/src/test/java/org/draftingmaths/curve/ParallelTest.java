@@ -102,6 +102,19 @@ class ParallelTest {
         assertThat(tight[0]).isGreaterThanOrEqualTo(near[0] / 2);
     }
 
+    /** A cubic so wrong that it crosses over the curve lies the distance and more off the parallel, and the bound says so. */
+    @Test
+    void aCubicOnTheWrongSideIsFarOff() {
+        Cubic hollow = new Cubic(at(-68, -126), at(-140, -145), at(-199, -136), at(-236, -70));
+        double distance = 5.3;
+        Vector2D start = beside(hollow, 0, distance);
+        Vector2D end = beside(hollow, 1, distance);
+        Cubic flat = new Cubic(start, start.add(57, hollow.tangent(0)), end.subtract(59, hollow.tangent(1)), end);
+        double measured = offTrueParallel(hollow, distance, trueParallel(hollow, distance), flat.at(0.525));
+        assertThat(measured).isGreaterThan(1.6 * distance);
+        assertThat(CubicParallel.deviation(hollow, distance, flat)).isGreaterThanOrEqualTo(measured);
+    }
+
     private static List<Vector2D> trueParallel(Cubic cubic, double distance) {
         return IntStream.rangeClosed(0, DENSE)
                 .mapToObj(i -> beside(cubic, (double) i / DENSE, distance))
