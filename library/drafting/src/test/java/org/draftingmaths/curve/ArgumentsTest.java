@@ -132,4 +132,49 @@ class ArgumentsTest {
                 .isThrownBy(() -> CUBIC.length(Math.nextDown(reachable)))
                 .withMessageContaining("rounding limits this curve to " + reachable);
     }
+
+    private static final Vector2D NOWHERE = Vector2D.of(0, Double.NaN);
+
+    static Stream<Arguments> unnamed() {
+        Vector2D a = Vector2D.ZERO;
+        Vector2D b = Vector2D.of(10, 0);
+        Vector2D c = Vector2D.of(10, 10);
+        return Stream.of(
+                refused("start y is NaN", () -> new Straight(NOWHERE, a)),
+                refused("end y is NaN", () -> new Straight(a, NOWHERE)),
+                refused("start y is NaN", () -> new Cubic(NOWHERE, a, b, c)),
+                refused("start handle y is NaN", () -> new Cubic(a, NOWHERE, b, c)),
+                refused("end handle y is NaN", () -> new Cubic(a, b, NOWHERE, c)),
+                refused("end y is NaN", () -> new Cubic(a, b, c, NOWHERE)),
+                refused("start y is NaN", () -> Cubic.quadratic(NOWHERE, b, c)),
+                refused("handle y is NaN", () -> Cubic.quadratic(a, NOWHERE, c)),
+                refused("end y is NaN", () -> Cubic.quadratic(a, b, NOWHERE)),
+                refused("start y is NaN", () -> Arc.through(NOWHERE, b, c)),
+                refused("on y is NaN", () -> Arc.through(a, NOWHERE, c)),
+                refused("end y is NaN", () -> Arc.through(a, b, NOWHERE)),
+                refused("lie on one line", () -> Arc.through(a, b, Vector2D.of(20, 1e-14))),
+                refused("centre y is NaN", () -> Arc.around(NOWHERE, b, c, true)),
+                refused("start y is NaN", () -> Arc.around(a, NOWHERE, c, true)),
+                refused("end y is NaN", () -> Arc.around(a, b, NOWHERE, true)),
+                refused("start y is NaN", () -> Arc.chordAndSagitta(NOWHERE, b, 1)),
+                refused("end y is NaN", () -> Arc.chordAndSagitta(a, NOWHERE, 1)),
+                refused("chord is a single point", () -> Arc.chordAndSagitta(a, a, 1)),
+                refused("sagitta is 9.0E-12", () -> Arc.chordAndSagitta(a, b, 9e-12)),
+                refused("sweep is NaN", () -> new Arc(a, 10, 0, Double.NaN)),
+                refused("arc is a single point", () -> new Arc(a, 1e-60, 0, 1e-60)),
+                refused("from is -1.0 mm", () -> CurvePath.of(LINE).between(-1, 50)),
+                refused("to is 101.0 mm", () -> CurvePath.of(LINE).between(1, 101)),
+                refused("length is 101.0 mm", () -> CurvePath.of(LINE).tangentBefore(101)));
+    }
+
+    private static Arguments refused(String message, ThrowingCallable request) {
+        return Arguments.of(message, request);
+    }
+
+    /** Every argument that is none is called by its own name. */
+    @ParameterizedTest
+    @MethodSource("unnamed")
+    void whatIsRefusedIsNamed(String message, ThrowingCallable request) {
+        assertThatIllegalArgumentException().isThrownBy(request).withMessageContaining(message);
+    }
 }
