@@ -28,6 +28,7 @@ import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Stay;
+import org.draftingmaths.piece.Step;
 import org.draftingmaths.piece.Use;
 
 /** Principle one: a dart is an angle, and may be moved to wherever a slash from its apex ends. */
@@ -417,7 +418,8 @@ public final class Darts {
 
     /**
      * Leaves a dart unsewn: its surplus is eased, gathered or hangs free, and the edge is drawn across it as one smooth curve. The
-     * angle stays where it is and is not lost; a seam must declare what is held in.
+     * angle stays where it is and is not lost; a seam must declare what is held in. A double-pointed dart is a mark: it goes, and what it took
+     * in hangs free at its level.
      *
      * @param piece the piece
      * @param dart the name of the dart
@@ -425,16 +427,22 @@ public final class Darts {
      * @return the piece and what was done: the folded length of its edge grows by what was stitched out before
      */
     public static Reworked leave(Piece piece, String dart, Use.Kind kind) {
-        sewn(piece, dart);
-        Piece left = piece.using(dart, new Use.Left(kind));
+        if (piece.insideDarts().stream().anyMatch(inside -> inside.name().equals(dart))) {
+            return Panels.unmark(piece, dart);
+        }
+        Use before = sewn(piece, dart);
+        Use.Left after = new Use.Left(kind);
+        Piece left = piece.using(dart, after);
         String edge = ((Border.OfEdge) piece.opening(dart).mouth().border()).edge();
         return new Reworked(
                 left,
-                Ledger.of(new Change(
-                        "folded length of '" + edge + "'",
-                        Quantity.LENGTH,
-                        Lengths.folded(piece, edge),
-                        Lengths.folded(left, edge))));
+                Ledger.of(
+                        new Step.Left(dart, before, after),
+                        new Change(
+                                "folded length of '" + edge + "'",
+                                Quantity.LENGTH,
+                                Lengths.folded(piece, edge),
+                                Lengths.folded(left, edge))));
     }
 
     private static double requireAngle(Piece piece, String dart, double angle, String asked) {

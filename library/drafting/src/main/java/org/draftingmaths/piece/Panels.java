@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -285,12 +286,82 @@ public final class Panels {
         } else if (step instanceof Step.GrainTurned turned) {
             return piece.withGrain(Optional.of(turned.before()));
         }
+        if (step instanceof Step.Left left) {
+            return usedAgain(piece, left);
+        }
+        if (step instanceof Step.MarkLeft left) {
+            return markedAgain(piece, left);
+        }
         if (step instanceof Step.Parted parted) {
             throw new DraftingException(
                     "Undo the parting along '" + parted.line() + "'",
                     "two pieces came of it; attach them (Detach.attach)");
         }
         return piece.withGrain(((Step.GrainRedrawn) step).before());
+    }
+
+    private static Piece usedAgain(Piece piece, Step.Left left) {
+        if (!piece.opening(left.opening()).mouth().use().equals(left.after())) {
+            throw changedSince("Sew '" + left.opening() + "' again");
+        }
+        return piece.using(left.opening(), left.before());
+    }
+
+    private static Piece markedAgain(Piece piece, Step.MarkLeft left) {
+        int index = panelOf(piece, (Spot.On) left.witness());
+        return withInsideDarts(
+                piece,
+                Stream.concat(piece.insideDarts().stream(), Stream.of(left.dart()))
+                        .toList(),
+                index,
+                Stream.concat(piece.panels().get(index).darts().stream(), Stream.of(left.laid()))
+                        .toList());
+    }
+
+    private static Piece withInsideDarts(Piece piece, List<InsideDart> darts, int index, List<Laid> laid) {
+        List<Panel> panels = new ArrayList<>(piece.panels());
+        panels.set(index, new Panel(panels.get(index).ring(), panels.get(index).lines(), laid));
+        return new Piece(
+                piece.name(),
+                piece.edges(),
+                piece.openings(),
+                panels,
+                piece.levels(),
+                darts,
+                piece.notches(),
+                piece.grain());
+    }
+
+    /**
+     * Leaves a double-pointed dart unsewn: the mark goes, the cloth stays.
+     *
+     * @param piece the piece
+     * @param name the name of the dart
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when there is no such dart
+     * @throws DraftingException when the dart was cut, so that it lies on several parts
+     */
+    public static Reworked unmark(Piece piece, String name) {
+        InsideDart dart = piece.insideDart(name);
+        List<Integer> on = IntStream.range(0, piece.panels().size())
+                .filter(i -> piece.panels().get(i).darts().stream()
+                        .anyMatch(laid -> laid.dart().equals(name)))
+                .boxed()
+                .toList();
+        if (on.size() != 1) {
+            throw new DraftingException("Leave '" + name + "' unsewn", "it lies on several parts of the piece");
+        }
+        Panel panel = piece.panels().get(on.get(0));
+        Laid laid = panel.darts().stream()
+                .filter(each -> each.dart().equals(name))
+                .findFirst()
+                .orElseThrow();
+        Piece without = withInsideDarts(
+                piece,
+                piece.insideDarts().stream().filter(each -> !each.equals(dart)).toList(),
+                on.get(0),
+                panel.darts().stream().filter(each -> !each.equals(laid)).toList());
+        return new Reworked(without, Ledger.of(new Step.MarkLeft(dart, laid, witness(panel))));
     }
 
     private static Piece movedBack(Piece piece, Step.Moved moved) {

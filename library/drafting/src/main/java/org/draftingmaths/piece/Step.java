@@ -202,6 +202,40 @@ public sealed interface Step extends Entry {
     }
 
     /**
+     * A dart left unsewn.
+     *
+     * @param opening the name of the opening
+     * @param before what became of it
+     * @param after what becomes of it now
+     */
+    record Left(String opening, Use before, Use.Left after) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            String surplus = switch (after.kind()) {
+                case SLASH -> "what becomes of its surplus is not decided yet";
+                case EASE -> "its surplus is eased in";
+                case GATHERS -> "its surplus is gathered";
+                case FLARE -> "its surplus hangs free";
+            };
+            return "Leave '" + opening + "' unsewn: " + surplus + ".";
+        }
+    }
+
+    /**
+     * A double-pointed dart left unsewn: the mark is gone.
+     *
+     * @param dart the dart
+     * @param laid where it lay
+     * @param witness a place on the border of the panel on which it lay
+     */
+    record MarkLeft(InsideDart dart, Laid laid, Spot witness) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return "Leave '" + dart.name() + "' unsewn, all " + Quantity.LENGTH.print(dart.intake(), steps) + " of it.";
+        }
+    }
+
+    /**
      * The stretch of a base that was drawn anew.
      *
      * @param edge the name of the edge
