@@ -385,7 +385,7 @@ class ContourSizesTest {
             for (Piece piece : block.pieces()) {
                 CurvePath side = Paper.edge(piece, "side seam");
                 String centre = "centre " + piece.name();
-                Spot.On onSide = (Spot.On) Spot.on("side seam", arcAt(side, height));
+                Spot onSide = Spot.on("side seam", arcAt(side, height));
                 Spot.On onCentre = (Spot.On)
                         Spot.on(centre, Paper.edge(piece, centre).start().getY() - height);
                 Reworked done = Lengthen.at(piece, onSide, onCentre, mm(by));

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Cubic;
 import org.draftingmaths.curve.CurvePath;
@@ -25,6 +27,7 @@ import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Stay;
 import org.draftingmaths.piece.Stretch;
+import org.draftingmaths.seam.Ends;
 import org.draftingmaths.unit.Length;
 
 /** A piece made longer or shorter at a level line: a parallel spread or lap there, and the edges that cross the line blended. */
@@ -35,6 +38,11 @@ public final class Lengthen {
 
     /** How near to an edge a level line must end, in mm. */
     private static final double REACHES = 1e-6;
+
+    /** An edge beside the hem must come down at least so steeply, as the sine of its angle. */
+    private static final double LEAST_SLOPE = 0.2;
+
+    private static final int HALVINGS = 60;
 
     private Lengthen() {}
 
@@ -72,13 +80,114 @@ public final class Lengthen {
      * @throws IllegalArgumentException when an edge is unknown, a place is past its end, or there is nothing to do
      * @throws DraftingException as {@link #at(Piece, String, Length)}
      */
-    public static Reworked at(Piece piece, Spot.On from, Spot.On to, Length by) {
+    public static Reworked at(Piece piece, Spot from, Spot to, Length by) {
         CurvePath line = CurvePath.polyline(place(piece, from), place(piece, to));
         return along(piece, "the line from " + from.words() + " to " + to.words(), line, by);
     }
 
-    private static Vector2D place(Piece piece, Spot.On spot) {
-        return Paper.edge(piece, ((Border.OfEdge) spot.border()).edge()).pointAt(spot.arc());
+    /**
+     * Makes a piece longer or shorter at its hem. With {@code d} the grain's direction towards the hem, the hem is moved by {@code by d}; the edges
+     * at its two ends go on straight until they are as much lower, or are cut back, and the hem's ends are carried to them with their last handles.
+     *
+     * <p>Conserved: all other edges, every dart and level line, notches where they lie. Changed and told: the hem, the two edges beside it, the
+     * net area.
+     *
+     * <pre>{@code
+     * Reworked thigh = Lengthen.atHem(front, "hem", Length.cm(14));
+     * }</pre>
+     *
+     * @param piece the piece
+     * @param hem the name of the hem
+     * @param by how much longer; negative for shorter, not 0
+     * @return the piece and what was done
+     * @throws IllegalArgumentException when there is no such edge, or nothing to do
+     * @throws DraftingException when an opening breaks the hem, when an edge beside it runs level or is not so long, or when a fold would slant
+     */
+    public static Reworked atHem(Piece piece, String hem, Length by) {
+        String asked = asked(piece, "'" + hem + "'", by);
+        CurvePath line = Paper.edge(piece, hem);
+        Vector2D down = down(piece, line);
+        CurvePath moved = line.transformed(AffineTransformMatrix2D.createTranslation(down.multiply(by.mm())));
+        Map<String, CurvePath> lines = new TreeMap<>();
+        Map<String, Redraw.Marks> marks = new TreeMap<>();
+        for (boolean start : new boolean[] {true, false}) {
+            Beside beside = Beside.of(piece, hem, start ? line.start() : line.end(), asked);
+            CurvePath drawn = beside.longer(down, by.mm(), asked);
+            lines.put(beside.edge(), beside.fromStart() ? drawn.reversed() : drawn);
+            marks.put(beside.edge(), beside.fromStart() ? Redraw.Marks.FROM_END : Redraw.Marks.FROM_START);
+            moved = start ? Ends.carried(moved.reversed(), drawn.end()).reversed() : Ends.carried(moved, drawn.end());
+        }
+        lines.put(hem, moved);
+        return Redraw.edges(piece, lines, marks);
+    }
+
+    /** Along the grain, or down the sheet where there is none, towards the hem. */
+    private static Vector2D down(Piece piece, CurvePath hem) {
+        Vector2D grain = piece.grain()
+                .<Vector2D>map(drawn -> drawn.from().directionTo(drawn.to()))
+                .orElse(Vector2D.of(0, 1));
+        Vector2D middle = piece.grain()
+                .map(drawn -> drawn.from().lerp(drawn.to(), 0.5))
+                .orElse(Paper.outline(piece).bounds().getCentroid());
+        return grain.dot(middle.vectorTo(hem.pointAt(hem.length() / 2))) > 0 ? grain : grain.negate();
+    }
+
+    /**
+     * An edge beside the hem.
+     *
+     * @param edge its name
+     * @param path its stretch that ends at the hem
+     * @param fromStart whether it starts there by its own direction
+     */
+    private record Beside(String edge, CurvePath path, boolean fromStart) {
+
+        static Beside of(Piece piece, String hem, Vector2D corner, String asked) {
+            for (Edge edge : piece.edges()) {
+                CurvePath first = Redraw.first(piece, edge.name());
+                CurvePath last = Redraw.last(piece, edge.name());
+                if (!edge.name().equals(hem) && first.start().distance(corner) <= CurvePath.JOINT) {
+                    return new Beside(edge.name(), first.reversed(), true);
+                }
+                if (!edge.name().equals(hem) && last.end().distance(corner) <= CurvePath.JOINT) {
+                    return new Beside(edge.name(), last, false);
+                }
+            }
+            throw new DraftingException(asked, "an opening lies at a corner of the hem; close it first");
+        }
+
+        CurvePath longer(Vector2D down, double by, String asked) {
+            double slope = path.endTangent().dot(down);
+            if (!(slope > LEAST_SLOPE)) {
+                throw new DraftingException(
+                        asked, "'" + edge + "' runs level into the hem, and goes on to no lower one");
+            }
+            if (by > 0) {
+                Vector2D end = path.end();
+                return path.then(
+                        CurvePath.polyline(end, end.add(path.endTangent().multiply(by / slope))));
+            }
+            double level = path.end().dot(down) + by;
+            double low = 0;
+            double high = path.length();
+            if (!(path.start().dot(down) < level)) {
+                throw new DraftingException(asked, "'" + edge + "' is not so long before its other end or a dart");
+            }
+            for (int i = 0; i < HALVINGS; i++) {
+                double middle = (low + high) / 2;
+                boolean above = path.pointAt(middle).dot(down) < level;
+                low = above ? middle : low;
+                high = above ? high : middle;
+            }
+            return path.between(0, (low + high) / 2);
+        }
+    }
+
+    private static Vector2D place(Piece piece, Spot spot) {
+        if (spot instanceof Spot.On on && on.border() instanceof Border.OfEdge border) {
+            return Paper.edge(piece, border.edge()).pointAt(on.arc());
+        }
+        throw new IllegalArgumentException(
+                "A line to lengthen at runs from edge to edge, not to " + spot.words() + ".");
     }
 
     private static String asked(Piece piece, String where, Length by) {

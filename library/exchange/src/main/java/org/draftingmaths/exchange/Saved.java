@@ -21,10 +21,21 @@ public final class Saved {
      * @throws IOException if it cannot be written
      */
     public static void text(Path file, String text) throws IOException {
+        bytes(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes bytes, as {@link #text} does.
+     *
+     * @param file the file; one that is there is replaced
+     * @param bytes what it is to hold
+     * @throws IOException if it cannot be written
+     */
+    public static void bytes(Path file, byte[] bytes) throws IOException {
         Path whole = file.toAbsolutePath();
         Path half = Files.createTempFile(whole.getParent(), "." + whole.getFileName(), ".part");
         try {
-            Files.writeString(half, text, StandardCharsets.UTF_8);
+            Files.write(half, bytes);
             move(half, whole);
         } finally {
             Files.deleteIfExists(half);

@@ -1,0 +1,96 @@
+package org.draftingmaths.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.draftingmaths.contour.Recut;
+import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Seam;
+
+/**
+ * A style while it is being made: the draft as it is now, and the step sheet so far. Every operation goes to both, so that none is done and not told.
+ *
+ * <pre>{@code
+ * Making tunic = Making.of("Tunic, size 38", "Draft the block", block.draft(), block.ledger())
+ *         .on("front", "Leave the waist dart unsewn", front -> Darts.leave(front, "waist dart", Use.Kind.FLARE))
+ *         .on("back", "Leave the waist dart unsewn", back -> Darts.leave(back, "waist dart", Use.Kind.FLARE));
+ * }</pre>
+ *
+ * @param draft the draft as it is now
+ * @param steps what was done to it
+ */
+public record Making(Draft draft, StepSheet steps) {
+
+    /**
+     * A style of which the block is there.
+     *
+     * @param title the title of its step sheet
+     * @param heading what was done first, as an instruction
+     * @param draft the draft
+     * @param ledger what was done
+     * @return the style in the making
+     */
+    public static Making of(String title, String heading, Draft draft, Ledger ledger) {
+        return new Making(draft, StepSheet.of(title).then(heading, ledger));
+    }
+
+    /**
+     * A piece by its name.
+     *
+     * @param name the name
+     * @return the piece as it is now
+     */
+    public Piece piece(String name) {
+        return draft.piece(name);
+    }
+
+    /**
+     * Does something to one piece.
+     *
+     * @param piece the name of the piece
+     * @param heading what is done, as an instruction; the name of the piece is put before it
+     * @param operation the operation
+     * @return the style afterwards
+     */
+    public Making on(String piece, String heading, Function<Piece, Reworked> operation) {
+        Reworked done = operation.apply(draft.piece(piece));
+        return new Making(draft.with(done.piece()), steps.then(heading(piece, heading), done.ledger()));
+    }
+
+    private static String heading(String piece, String heading) {
+        return Character.toUpperCase(piece.charAt(0)) + piece.substring(1) + ": "
+                + Character.toLowerCase(heading.charAt(0)) + heading.substring(1);
+    }
+
+    /**
+     * Does something to pieces that are laid together.
+     *
+     * @param heading what is done, as an instruction
+     * @param operation the operation
+     * @return the style afterwards
+     */
+    public Making joined(String heading, Function<Draft, Recut> operation) {
+        Recut done = operation.apply(draft);
+        return new Making(done.draft(), steps.then(heading, done.ledger()));
+    }
+
+    /**
+     * Adds pieces and the seams by which they are sewn.
+     *
+     * @param heading what is done, as an instruction
+     * @param pieces the new pieces
+     * @param seams the new seams
+     * @param ledger how they were made
+     * @return the style afterwards
+     */
+    public Making adding(String heading, List<Piece> pieces, List<Seam> seams, Ledger ledger) {
+        List<Piece> allPieces = new ArrayList<>(draft.pieces());
+        allPieces.addAll(pieces);
+        List<Seam> allSeams = new ArrayList<>(draft.seams());
+        allSeams.addAll(seams);
+        return new Making(new Draft(draft.name(), allPieces, allSeams), steps.then(heading, ledger));
+    }
+}

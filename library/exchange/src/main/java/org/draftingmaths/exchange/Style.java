@@ -1,0 +1,135 @@
+package org.draftingmaths.exchange;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.draftingmaths.check.Checks;
+import org.draftingmaths.finish.Allowances;
+import org.draftingmaths.finish.FinalPattern;
+import org.draftingmaths.finish.TitleBlock;
+import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Steps;
+
+/**
+ * A whole style: the net draft with its seams, every piece finished, the step sheet, and what a check found.
+ *
+ * <pre>{@code
+ * Style style = Style.of("Tunic", "38", "version 1", draft, steps, List.of(
+ *         ToCut.of("front", Allowances.of(Length.mm(10)), Cutting.once()),
+ *         ToCut.of("back", Allowances.of(Length.mm(10)), Cutting.once())));
+ * style.writeTo(folder);
+ * }</pre>
+ *
+ * @param title its name
+ * @param size the size, or whose measures
+ * @param draft the net pieces and how they are sewn together
+ * @param patterns the pieces as they are printed and cut, in order
+ * @param steps how it was made
+ * @param findings what is wrong with draft or patterns
+ */
+public record Style(
+        String title, String size, Draft draft, List<FinalPattern> patterns, StepSheet steps, List<Finding> findings) {
+
+    /** Copies the lists. */
+    public Style {
+        patterns = List.copyOf(patterns);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Finishes the pieces of a draft, numbers them, and checks everything.
+     *
+     * @param title the name of the style
+     * @param size the size, or whose measures
+     * @param version the version of the pattern as it is to be printed
+     * @param draft the net pieces and how they are sewn together
+     * @param steps how it was made
+     * @param cuts how each piece is finished and cut, in the order in which they are numbered; a piece that is not named is not cut
+     * @return the style
+     * @throws IllegalArgumentException when a piece is unknown or named twice
+     * @throws org.draftingmaths.ledger.DraftingException as {@link FinalPattern#of}
+     */
+    public static Style of(String title, String size, String version, Draft draft, StepSheet steps, List<ToCut> cuts) {
+        Map<String, Allowances> plans = cuts.stream().collect(Collectors.toMap(ToCut::piece, ToCut::allowances));
+        List<FinalPattern> patterns = new ArrayList<>();
+        for (int i = 0; i < cuts.size(); i++) {
+            ToCut cut = cuts.get(i);
+            TitleBlock block = new TitleBlock(title, size, i + 1, cuts.size(), cut.cuttings(), version);
+            patterns.add(FinalPattern.of(draft.piece(cut.piece()), cut.allowances(), cut.marking(), block));
+        }
+        List<Finding> findings = new ArrayList<>(Checks.all(draft, Checks.SEAM_TOLERANCE));
+        patterns.forEach(pattern -> findings.addAll(pattern.findings()));
+        findings.addAll(Allowances.mates(cutOnly(draft, plans.keySet()), plans, Set.of(), 0));
+        return new Style(title, size, draft, patterns, steps, findings);
+    }
+
+    private static Draft cutOnly(Draft draft, Set<String> pieces) {
+        List<Seam> seams = draft.seams().stream()
+                .filter(seam -> pieces.contains(seam.first().piece())
+                        && pieces.contains(seam.second().piece()))
+                .toList();
+        return new Draft(draft.name(), draft.pieces(), seams);
+    }
+
+    /**
+     * The finished pieces as figures.
+     *
+     * @return a figure for each, in order
+     */
+    public List<Figure> figures() {
+        return patterns.stream()
+                .map(pattern -> Figure.of(
+                        title + ", size " + size + ": " + pattern.piece().name(), pattern))
+                .toList();
+    }
+
+    /**
+     * Writes the style into a folder: every piece as SVG at full size, all of them as PDF on one sheet and in tiles for A4 and US Letter, the
+     * step sheet as Markdown and HTML, and the draft as JSON. The same style writes the same bytes.
+     *
+     * @param folder the folder; it is made if it is not there, and files of the same names are replaced
+     * @return the files written, in order
+     * @throws IOException when one cannot be written; those before it are whole
+     */
+    public List<Path> writeTo(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        String name = file(title);
+        List<Path> written = new ArrayList<>();
+        for (Figure figure : figures()) {
+            Path file = folder.resolve(name + "-" + file(figure.piece().name()) + ".svg");
+            Saved.text(file, Svg.sheet(figure));
+            written.add(file);
+        }
+        String heading = title + ", size " + size;
+        written.add(saved(folder.resolve(name + "-sheet.pdf"), Pdf.sheet(heading, Scale.FULL, figures())));
+        for (Page page : List.of(Page.A4, Page.LETTER)) {
+            Path file = folder.resolve(name + "-" + page.name().replace(' ', '-') + ".pdf");
+            written.add(saved(file, Pdf.tiles(heading, Scale.FULL, page, figures())));
+        }
+        Path markdown = folder.resolve("step-sheet.md");
+        Saved.text(markdown, steps.markdown(Steps.DEFAULT));
+        Path html = folder.resolve("step-sheet.html");
+        Saved.text(html, steps.html(Steps.DEFAULT));
+        Path json = folder.resolve(name + ".json");
+        DraftFiles.write(draft, json);
+        written.addAll(List.of(markdown, html, json));
+        return List.copyOf(written);
+    }
+
+    private static Path saved(Path file, byte[] bytes) throws IOException {
+        Saved.bytes(file, bytes);
+        return file;
+    }
+
+    private static String file(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+    }
+}

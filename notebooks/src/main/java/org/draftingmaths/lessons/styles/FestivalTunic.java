@@ -1,0 +1,174 @@
+package org.draftingmaths.lessons.styles;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.draftingmaths.block.Block;
+import org.draftingmaths.block.TorsoBlock;
+import org.draftingmaths.contour.Armholes;
+import org.draftingmaths.contour.Crossing;
+import org.draftingmaths.contour.Necklines;
+import org.draftingmaths.contour.Recut;
+import org.draftingmaths.dart.Darts;
+import org.draftingmaths.exchange.Making;
+import org.draftingmaths.exchange.Style;
+import org.draftingmaths.exchange.ToCut;
+import org.draftingmaths.finish.Allowances;
+import org.draftingmaths.finish.CornerCut;
+import org.draftingmaths.finish.Cutting;
+import org.draftingmaths.finish.Facing;
+import org.draftingmaths.finish.Facings;
+import org.draftingmaths.finish.Give;
+import org.draftingmaths.finish.Hems;
+import org.draftingmaths.finish.TurnUp;
+import org.draftingmaths.fullness.Lengthen;
+import org.draftingmaths.fullness.SideFlare;
+import org.draftingmaths.fullness.Smooth;
+import org.draftingmaths.fullness.Spread;
+import org.draftingmaths.measure.Ease;
+import org.draftingmaths.measure.Measurements;
+import org.draftingmaths.piece.Measured;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Reworked;
+import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Slash;
+import org.draftingmaths.piece.Spot;
+import org.draftingmaths.piece.Use;
+import org.draftingmaths.unit.Length;
+
+/** A flared tunic without sleeves for the stewards of a lantern festival; it goes over the head without a fastening. */
+public final class FestivalTunic {
+
+    private static final Crossing NECK = Crossing.of("shoulder", "front", "back", "neckline");
+    private static final Crossing ARM = Crossing.of("shoulder", "front", "back", "armhole");
+
+    private FestivalTunic() {}
+
+    /**
+     * From measures to finished pieces.
+     *
+     * @param body the measures
+     * @return the style
+     */
+    public static Style draft(Measurements body) {
+        Block block = TorsoBlock.draft(body, Ease.CLOSE_FITTING);
+        Making tunic = Making.of(
+                        "Festival tunic, size " + body.name(), "Draft the torso block", block.draft(), block.ledger())
+                .on("front", "Leave the waist dart unsewn", front -> Darts.leave(front, "waist dart", Use.Kind.FLARE))
+                .on("back", "Leave the waist dart unsewn", back -> Darts.leave(back, "waist dart", Use.Kind.FLARE))
+                .joined(
+                        "Open the neck for the head",
+                        draft -> Necklines.reshape(
+                                draft, NECK, Necklines.Wanted.round(Length.cm(3.5), Length.cm(9), Length.cm(3))))
+                .joined(
+                        "Draw the armhole for summer",
+                        draft -> Armholes.reshape(
+                                draft,
+                                ARM,
+                                Armholes.Wanted.SAME.shoulderIn(Length.cm(1)).lower(Length.cm(1.5))))
+                .on("front", "Lengthen it from hip to thigh", front -> Lengthen.atHem(front, "hem", Length.cm(14)))
+                .on("back", "Lengthen it from hip to thigh", back -> Lengthen.atHem(back, "hem", Length.cm(14)));
+        tunic = flaredAtTheSides(tunic)
+                .on(
+                        "front",
+                        "Turn a good third of the bust dart into flare",
+                        front -> Darts.rotateShare(
+                                front, "bust dart", Spot.on("hem", below(front, "bust dart")), "front flare", 0.4))
+                .on(
+                        "front",
+                        "Move the rest of it to the side seam",
+                        front -> Darts.rotate(
+                                front,
+                                "bust dart",
+                                Spot.on("side seam", front.edge("side seam").length() - 55),
+                                "side dart"))
+                .on("front", "Let the flare hang", front -> Darts.leave(front, "front flare", Use.Kind.FLARE))
+                .on(
+                        "back",
+                        "Turn the shoulder dart into flare",
+                        back -> Darts.rotate(
+                                back, "shoulder dart", Spot.on("hem", below(back, "shoulder dart")), "back flare"))
+                .on("back", "Let the flare hang", back -> Darts.leave(back, "back flare", Use.Kind.FLARE))
+                .on(
+                        "back",
+                        "Slash from the hem to the armhole and spread",
+                        back -> Spread.hinged(
+                                back,
+                                Slash.straight(
+                                        "slash",
+                                        Spot.on("hem", 0.68 * back.edge("hem").length()),
+                                        Spot.on(
+                                                "armhole",
+                                                0.35 * back.edge("armhole").length())),
+                                35))
+                .on("front", "Draw the hem in one curve", front -> hem(front))
+                .on("back", "Draw the hem in one curve", back -> hem(back));
+        tunic = faced(faced(tunic, "neck", "neckline", 60), "arm", "armhole", 45);
+        tunic = turnedUp(turnedUp(tunic, "front"), "back");
+
+        Allowances seams =
+                Allowances.of(Length.mm(10)).on("neckline", Length.mm(6)).on("armhole", Length.mm(6));
+        Allowances garment =
+                seams.on("free edge of hem", Length.mm(0)).corner("side seam", "armhole", CornerCut.SQUARED);
+        Allowances neck =
+                Allowances.of(Length.mm(10)).on("neckline", Length.mm(6)).on("outer edge", Length.mm(0));
+        Allowances arm =
+                Allowances.of(Length.mm(10)).on("armhole", Length.mm(6)).on("outer edge", Length.mm(0));
+        return Style.of(
+                "Festival tunic",
+                body.name(),
+                "version 1",
+                tunic.draft(),
+                tunic.steps(),
+                List.of(
+                        ToCut.of("front", garment, Cutting.once()),
+                        ToCut.of("back", garment, Cutting.once()),
+                        ToCut.of("front neck facing", neck, Cutting.once()).small(),
+                        ToCut.of("back neck facing", neck, Cutting.once()).small(),
+                        ToCut.of("front arm facing", arm, Cutting.pair()).small(),
+                        ToCut.of("back arm facing", arm, Cutting.pair()).small()));
+    }
+
+    private static Making flaredAtTheSides(Making tunic) {
+        Seam side = tunic.draft().seams().get(1);
+        return tunic.joined("Flare both side seams alike", draft -> {
+            SideFlare.Both both = new SideFlare(240, 25, 80).atBoth(draft, side, "hem", "hem");
+            return new Recut(
+                    draft.with(both.first().piece()).with(both.second().piece()),
+                    both.first(),
+                    both.second(),
+                    both.first().ledger().then(both.second().ledger()));
+        });
+    }
+
+    /** The place on the hem straight below a dart's point. */
+    private static double below(Piece piece, String dart) {
+        return Measured.tip(piece, dart).getX();
+    }
+
+    private static Reworked hem(Piece piece) {
+        return Smooth.edge(piece, "hem", new Smooth.Blend.OneCurve(), Smooth.Ends.SQUARE);
+    }
+
+    /** Facings traced when the darts are closed and the neighbours joined, and the seams by which they are sewn on. */
+    private static Making faced(Making tunic, String name, String edge, double width) {
+        Facing facing = Facings.separate(
+                tunic.draft(),
+                name + " facing",
+                List.of(new Facings.On("front", edge), new Facings.On("back", edge)),
+                width);
+        List<Seam> seams = new ArrayList<>(facing.joins());
+        for (String piece : List.of("front", "back")) {
+            seams.add(Seam.flat(
+                    piece + " " + name, Seam.Mate.of(piece, edge), Seam.Mate.of(piece + " " + name + " facing", edge)));
+        }
+        return tunic.adding("Trace the " + name + " facings", facing.pieces(), seams, facing.ledger());
+    }
+
+    /** A narrow hem of 12 mm, for a flared hem is a curve; the cloth eases by 4 and stretches by 2 per cent. */
+    private static Making turnedUp(Making tunic, String piece) {
+        return tunic.on(piece, "Turn up the hem", each -> {
+            TurnUp hem = Hems.turnUp(each, "hem", 12, new Give(0.04, 0.02));
+            return new Reworked(hem.piece(), hem.ledger());
+        });
+    }
+}
