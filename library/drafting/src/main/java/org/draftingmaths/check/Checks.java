@@ -108,26 +108,19 @@ public final class Checks {
     }
 
     private static Stream<Finding> seam(Draft draft, Seam seam, double tolerance) {
-        int first = intervals(draft, seam.first());
-        int second = intervals(draft, seam.second());
+        Walk walk = Walk.of(draft, new Seam(seam.name(), seam.first(), seam.second(), List.of()));
+        int intervals = walk.firstNotches() + 1;
         List<Finding> nowhere = seam.held().stream()
-                .filter(held -> first == second && held.interval() > first)
+                .filter(held -> walk.partnered() && held.interval() > intervals)
                 .map(held -> new Finding(
                         Finding.Kind.EASE_NOWHERE,
                         "seam '" + seam.name() + "'",
                         Quantity.COUNT,
                         held.interval(),
-                        first,
+                        intervals,
                         0))
                 .toList();
         return nowhere.isEmpty() ? seam(Walk.of(draft, seam), tolerance).stream() : nowhere.stream();
-    }
-
-    private static int intervals(Draft draft, Seam.Mate mate) {
-        return 1
-                + (int) draft.piece(mate.piece()).notches().stream()
-                        .filter(notch -> notch.edge().equals(mate.edge()))
-                        .count();
     }
 
     private static List<Finding> seam(Walk walk, double tolerance) {

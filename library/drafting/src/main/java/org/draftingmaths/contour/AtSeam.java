@@ -87,7 +87,7 @@ record AtSeam(Piece piece, String edge, CurvePath line, Neighbour seam, Neighbou
 
     private static AtSeam of(Piece piece, String sewn, String edge, String asked) {
         CurvePath own = Paper.edge(piece, edge);
-        if (Redraw.first(piece, edge).length() < piece.edge(edge).length()) {
+        if (!Redraw.isWhole(piece, edge)) {
             throw new DraftingException(asked, "an opening breaks '" + edge + "'; close it or move it elsewhere first");
         }
         Vector2D seamStart = Redraw.first(piece, sewn).start();

@@ -106,7 +106,7 @@ public final class SideSeams {
     }
 
     private static void requireWhole(Piece piece, String edge, String asked) {
-        if (Redraw.first(piece, edge).length() < piece.edge(edge).length()) {
+        if (!Redraw.isWhole(piece, edge)) {
             throw new DraftingException(asked, "an opening breaks '" + edge + "'; close it or move it elsewhere first");
         }
     }

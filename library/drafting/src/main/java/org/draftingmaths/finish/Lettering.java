@@ -31,11 +31,12 @@ final class Lettering {
     static Lettering of(
             Piece piece, List<MarkedLine> lines, Optional<GrainLine> grain, Marking marking, List<String> title) {
         Lettering lettering = new Lettering(piece.name(), marking.noteHeight());
-        ClearCloth darts = ClearCloth.of(piece);
-        ClearCloth all = darts;
+        ClearCloth cloth = ClearCloth.of(piece);
         if (grain.isPresent()) {
-            all = all.with(CurvePath.polyline(grain.get().from(), grain.get().to()));
+            cloth = cloth.with(
+                    CurvePath.polyline(grain.get().from(), grain.get().to()));
         }
+        ClearCloth all = cloth;
         for (MarkedLine line : lines) {
             if (line.kind() == MarkedLine.Kind.LEVEL) {
                 all = all.with(line.path());
@@ -43,7 +44,7 @@ final class Lettering {
         }
         List<Vector2D> ways = new ArrayList<>(List.of(Vector2D.of(1, 0)));
         grain.map(line -> upright(line.from().directionTo(line.to()))).ifPresent(ways::add);
-        lettering.title(title, marking.titleHeight(), ways, all, darts);
+        lettering.title(title, marking.titleHeight(), ways, List.of(all, cloth));
         lettering.notes(lines, all);
         return lettering;
     }
@@ -56,23 +57,29 @@ final class Lettering {
         return List.copyOf(findings);
     }
 
-    /** The title at the largest clear place: clear of level lines and grain if there is room, over them if not. */
-    private void title(List<String> lines, double height, List<Vector2D> ways, ClearCloth all, ClearCloth darts) {
-        Label pattern = new Label(Label.Kind.TITLE, lines, Vector2D.ZERO, ways.get(0), height);
-        double width = pattern.boxWidth() + 2 * AIR;
-        double high = pattern.boxHeight() + 2 * AIR;
+    /**
+     * The title at the largest clear place: clear of grain, darts and level lines, in letters down to those of a note; over level lines where there
+     * is no such place. Over the grain line it never stands: nobody could tell the one from the other.
+     */
+    private void title(List<String> lines, double height, List<Vector2D> ways, List<ClearCloth> cloths) {
+        double least = Math.min(height, noteHeight);
         double most = 0;
-        for (ClearCloth cloth : List.of(all, darts)) {
-            for (Vector2D way : ways) {
-                ClearCloth.Place place = cloth.largest(way, width, high);
-                if (place.share() >= 1) {
-                    labels.add(new Label(Label.Kind.TITLE, lines, place.centre(), way, height));
-                    return;
+        double wanted = 0;
+        for (ClearCloth cloth : cloths) {
+            for (double letters : new double[] {height, (height + least) / 2, least}) {
+                Label pattern = new Label(Label.Kind.TITLE, lines, Vector2D.ZERO, ways.get(0), letters);
+                wanted = pattern.boxWidth() + 2 * AIR;
+                for (Vector2D way : ways) {
+                    ClearCloth.Place place = cloth.largest(way, wanted, pattern.boxHeight() + 2 * AIR);
+                    if (place.share() >= 1) {
+                        labels.add(new Label(Label.Kind.TITLE, lines, place.centre(), way, letters));
+                        return;
+                    }
+                    most = Math.max(most, place.share());
                 }
-                most = Math.max(most, place.share());
             }
         }
-        tooLarge("title", width, most);
+        tooLarge("title", wanted, most);
     }
 
     private void notes(List<MarkedLine> lines, ClearCloth all) {

@@ -102,11 +102,12 @@ record Trace(List<Laid> laid, List<CurvePath> outer, String asked) {
                 .filter(meet -> meet.onSecond() > TOUCH)
                 .min((a, b) -> Double.compare(a.onSecond(), b.onSecond()))
                 .orElseThrow(() -> tooDeep(
-                        asked,
-                        laid.on().piece(),
-                        neighbour.name(),
-                        distance,
-                        Nearest.of(laid.line(), neighbour.away().end()).distance()));
+                        asked, laid.on().piece(), neighbour.name(), distance, depth(laid.line(), neighbour.away())));
+    }
+
+    /** How far an edge leads away from a line that goes straight on beyond its ends. */
+    private static double depth(CurvePath line, CurvePath away) {
+        return Nearest.of(Lines.lengthened(line, away.length()), away.end()).distance();
     }
 
     private static DraftingException tooDeep(String asked, String piece, String edge, double distance, double most) {

@@ -251,7 +251,7 @@ public final class Lengthen {
             for (Edge edge : piece.edges()) {
                 CurvePath path = Paper.edge(piece, edge.name());
                 Nearest nearest = Nearest.of(path, end);
-                boolean whole = Redraw.first(piece, edge.name()).length() == edge.length();
+                boolean whole = Redraw.isWhole(piece, edge.name());
                 if (whole && nearest.distance() <= REACHES && nearest.at() > 0 && nearest.at() < edge.length()) {
                     double step = Math.min(1, Math.min(nearest.at(), edge.length() - nearest.at()) / 2);
                     boolean falls = path.tangentAt(nearest.at()).getY() < 0;

@@ -109,6 +109,17 @@ public final class Redraw {
         return along(piece, end(piece, piece.edge(edge), true));
     }
 
+    /**
+     * Whether no opening breaks an edge.
+     *
+     * @param piece the piece
+     * @param edge the name of the edge
+     * @return true when its first stretch is all of it
+     */
+    public static boolean isWhole(Piece piece, String edge) {
+        return end(piece, piece.edge(edge), false).equals(end(piece, piece.edge(edge), true));
+    }
+
     private static CurvePath along(Piece piece, Run run) {
         CurvePath placed = piece.place(run);
         return run.forward() ? placed : placed.reversed();

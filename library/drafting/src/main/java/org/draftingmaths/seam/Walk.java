@@ -15,7 +15,7 @@ import org.draftingmaths.piece.Seam;
 /**
  * Two edges walked along one another.
  *
- * <p>For each notch interval {@code difference = (folded length of the first - declared surplus) - folded length of the
+ * <p>A notch at an end of its edge parts nothing and is not counted. For each notch interval {@code difference = (folded length of the first - declared surplus) - folded length of the
  * second}: stitched darts are out, gathers and ease are in until the seam declares them. Where the two edges carry unlike
  * numbers of notches there is one interval, the whole seam.
  *
@@ -25,6 +25,9 @@ import org.draftingmaths.piece.Seam;
  * @param secondNotches how many the second carries
  */
 public record Walk(Seam seam, List<Interval> intervals, int firstNotches, int secondNotches) {
+
+    /** A notch so near to an end of its edge, in mm, lies at that end. */
+    private static final double AT_END = 1e-6;
 
     /** Copies the list. */
     public Walk {
@@ -138,7 +141,7 @@ public record Walk(Seam seam, List<Interval> intervals, int firstNotches, int se
         List<Notch> marks = Stream.of(
                         Stream.of(Lengths.start(mate.edge())),
                         piece.notches().stream()
-                                .filter(notch -> notch.edge().equals(mate.edge()))
+                                .filter(notch -> notch.edge().equals(mate.edge()) && parts(piece, notch))
                                 .sorted(Comparator.comparingDouble(Notch::arc).thenComparing(Notch::beside)),
                         Stream.of(Lengths.end(piece, mate.edge())))
                 .flatMap(each -> each)
@@ -151,6 +154,11 @@ public record Walk(Seam seam, List<Interval> intervals, int firstNotches, int se
             Collections.reverse(lengths);
         }
         return lengths;
+    }
+
+    /** A notch at an end of its edge, as at a centre that was opened out, parts nothing. */
+    private static boolean parts(Piece piece, Notch notch) {
+        return notch.arc() > AT_END && notch.arc() < piece.edge(notch.edge()).length() - AT_END;
     }
 
     private static double sum(List<Double> lengths) {

@@ -266,13 +266,18 @@ class FinalPatternTest {
                 }
             }
         }
-        pattern.grain()
-                .ifPresent(grain -> assertThat(net.contains(new GeometryFactory().createLineString(new Coordinate[] {
-                            new Coordinate(grain.from().getX(), grain.from().getY()),
-                            new Coordinate(grain.to().getX(), grain.to().getY())
-                        })))
-                        .as("%s grain", as)
-                        .isTrue());
+        pattern.grain().ifPresent(grain -> {
+            Geometry line = new GeometryFactory().createLineString(new Coordinate[] {
+                new Coordinate(grain.from().getX(), grain.from().getY()),
+                new Coordinate(grain.to().getX(), grain.to().getY())
+            });
+            assertThat(net.contains(line)).as("%s grain", as).isTrue();
+            for (Label label : pattern.labels()) {
+                assertThat(polygon(label.corners()).intersects(line))
+                        .as("%s %s over the grain line", as, label)
+                        .isFalse();
+            }
+        });
     }
 
     @Test

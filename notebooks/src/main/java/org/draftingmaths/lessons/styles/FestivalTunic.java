@@ -1,6 +1,5 @@
 package org.draftingmaths.lessons.styles;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.draftingmaths.block.Block;
 import org.draftingmaths.block.TorsoBlock;
@@ -15,8 +14,6 @@ import org.draftingmaths.exchange.ToCut;
 import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.CornerCut;
 import org.draftingmaths.finish.Cutting;
-import org.draftingmaths.finish.Facing;
-import org.draftingmaths.finish.Facings;
 import org.draftingmaths.finish.Give;
 import org.draftingmaths.finish.Hems;
 import org.draftingmaths.finish.TurnUp;
@@ -26,7 +23,6 @@ import org.draftingmaths.fullness.Smooth;
 import org.draftingmaths.fullness.Spread;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
-import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
@@ -72,7 +68,11 @@ public final class FestivalTunic {
                         "front",
                         "Turn a good third of the bust dart into flare",
                         front -> Darts.rotateShare(
-                                front, "bust dart", Spot.on("hem", below(front, "bust dart")), "front flare", 0.4))
+                                front,
+                                "bust dart",
+                                Spot.on("hem", Moves.below(front, "bust dart")),
+                                "front flare",
+                                0.4))
                 .on(
                         "front",
                         "Move the rest of it to the side seam",
@@ -86,7 +86,10 @@ public final class FestivalTunic {
                         "back",
                         "Turn the shoulder dart into flare",
                         back -> Darts.rotate(
-                                back, "shoulder dart", Spot.on("hem", below(back, "shoulder dart")), "back flare"))
+                                back,
+                                "shoulder dart",
+                                Spot.on("hem", Moves.below(back, "shoulder dart")),
+                                "back flare"))
                 .on("back", "Let the flare hang", back -> Darts.leave(back, "back flare", Use.Kind.FLARE))
                 .on(
                         "back",
@@ -102,7 +105,7 @@ public final class FestivalTunic {
                                 35))
                 .on("front", "Draw the hem in one curve", front -> hem(front))
                 .on("back", "Draw the hem in one curve", back -> hem(back));
-        tunic = faced(faced(tunic, "neck", "neckline", 60), "arm", "armhole", 45);
+        tunic = Moves.faced(Moves.faced(tunic, "neck", "neckline", 60), "arm", "armhole", 45);
         tunic = turnedUp(turnedUp(tunic, "front"), "back");
 
         Allowances seams =
@@ -140,28 +143,8 @@ public final class FestivalTunic {
         });
     }
 
-    /** The place on the hem straight below a dart's point. */
-    private static double below(Piece piece, String dart) {
-        return Measured.tip(piece, dart).getX();
-    }
-
     private static Reworked hem(Piece piece) {
         return Smooth.edge(piece, "hem", new Smooth.Blend.OneCurve(), Smooth.Ends.SQUARE);
-    }
-
-    /** Facings traced when the darts are closed and the neighbours joined, and the seams by which they are sewn on. */
-    private static Making faced(Making tunic, String name, String edge, double width) {
-        Facing facing = Facings.separate(
-                tunic.draft(),
-                name + " facing",
-                List.of(new Facings.On("front", edge), new Facings.On("back", edge)),
-                width);
-        List<Seam> seams = new ArrayList<>(facing.joins());
-        for (String piece : List.of("front", "back")) {
-            seams.add(Seam.flat(
-                    piece + " " + name, Seam.Mate.of(piece, edge), Seam.Mate.of(piece + " " + name + " facing", edge)));
-        }
-        return tunic.adding("Trace the " + name + " facings", facing.pieces(), seams, facing.ledger());
     }
 
     /** A narrow hem of 12 mm, for a flared hem is a curve; the cloth eases by 4 and stretches by 2 per cent. */

@@ -1,0 +1,36 @@
+package org.draftingmaths.lessons.styles;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.draftingmaths.exchange.Making;
+import org.draftingmaths.finish.Facing;
+import org.draftingmaths.finish.Facings;
+import org.draftingmaths.piece.Measured;
+import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Seam;
+
+/** Moves that more than one style makes. */
+final class Moves {
+
+    private Moves() {}
+
+    /** The place on the hem straight below a dart's point. */
+    static double below(Piece piece, String dart) {
+        return Measured.tip(piece, dart).getX();
+    }
+
+    /** Facings traced when the darts are closed and the neighbours joined, and the seams by which they are sewn on. */
+    static Making faced(Making style, String name, String edge, double width) {
+        Facing facing = Facings.separate(
+                style.draft(),
+                name + " facing",
+                List.of(new Facings.On("front", edge), new Facings.On("back", edge)),
+                width);
+        List<Seam> seams = new ArrayList<>(facing.joins());
+        for (String piece : List.of("front", "back")) {
+            seams.add(Seam.flat(
+                    piece + " " + name, Seam.Mate.of(piece, edge), Seam.Mate.of(piece + " " + name + " facing", edge)));
+        }
+        return style.adding("Trace the " + name + " facings", facing.pieces(), seams, facing.ledger());
+    }
+}
