@@ -7,26 +7,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.draftingmaths.block.Block;
 import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.check.Checks;
-import org.draftingmaths.dart.Darts;
 import org.draftingmaths.exchange.Figure;
-import org.draftingmaths.exchange.Page;
-import org.draftingmaths.exchange.Pdf;
-import org.draftingmaths.exchange.Scale;
 import org.draftingmaths.exchange.StepSheet;
+import org.draftingmaths.exchange.Style;
 import org.draftingmaths.exchange.Svg;
 import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.lessons.styles.FestivalTunic;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.measure.ProportionRules;
 import org.draftingmaths.measure.Wearer;
 import org.draftingmaths.piece.Draft;
-import org.draftingmaths.piece.Piece;
-import org.draftingmaths.piece.Reworked;
-import org.draftingmaths.piece.Spot;
 import org.draftingmaths.seam.Walk;
 import org.draftingmaths.tables.ChartOptions;
 import org.draftingmaths.tables.SizeChart;
@@ -34,7 +28,7 @@ import org.draftingmaths.tables.SizeCharts;
 import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 
-/** The main job from end to end: measurements, block, dart moved, seams walked, a planted fault found, pictures, prints and a step sheet. */
+/** The main job from end to end: a style from measurements to finished pieces, seams walked, a planted fault found, prints and a step sheet. */
 public final class Pattern {
 
     private Pattern() {}
@@ -54,39 +48,36 @@ public final class Pattern {
 
     static void run(Path folder, PrintStream out) throws IOException {
         Measurements body = sizes().size("38").filledBy(ProportionRules.TORSO);
-        Block drafted = TorsoBlock.bodice(body, Ease.CLOSE_FITTING);
-        Draft block = drafted.draft();
-        Piece front = block.piece("front");
-        Reworked moved = Darts.rotate(front, "bust dart", Spot.on("side seam", 120), "side dart");
-        Draft bodice = block.with(moved.piece());
+        Style tunic = FestivalTunic.draft(body);
 
-        out.println(
-                "A close-fitting bodice in size 38, drafted from a size chart, its bust dart moved to the side seam.");
-        moved.ledger().sentences(Steps.DEFAULT).forEach(sentence -> out.println("  " + sentence));
+        out.println("A flared tunic in size 38, drafted from a size chart: made in "
+                + tunic.steps().sections().size() + " operations, "
+                + tunic.patterns().size() + " pieces.");
+        for (StepSheet.Section section : tunic.steps().sections()) {
+            out.println("  " + section.heading());
+        }
 
         out.println();
-        check(bodice, out);
+        check(tunic.draft(), out);
 
         out.println();
         out.println("The same with a fault planted: the back is drafted with its armhole depth read 4 mm too short.");
         Measurements misread = body.with(
                 Measure.ARMHOLE_DEPTH, body.length(Measure.ARMHOLE_DEPTH).minus(Length.mm(4)));
-        check(bodice.with(TorsoBlock.bodice(misread, Ease.CLOSE_FITTING).draft().piece("back")), out);
+        check(tunic.draft().with(FestivalTunic.draft(misread).draft().piece("back")), out);
 
-        Files.createDirectories(folder);
-        write(folder.resolve("front.svg"), Figure.of("Front", front));
-        write(
-                folder.resolve("front-side-dart.svg"),
-                Figure.over("Front, bust dart moved to the side seam", moved.piece(), front));
-        write(folder.resolve("back.svg"), Figure.of("Back", block.piece("back")));
-        print(folder, bodice);
-        StepSheet sheet = StepSheet.of("A close-fitting bodice in size 38")
-                .then("Draft the bodice block", drafted.ledger())
-                .then("Move the bust dart to the side seam", moved.ledger());
-        Files.writeString(folder.resolve("step-sheet.md"), sheet.markdown(Steps.DEFAULT));
-        Files.writeString(folder.resolve("step-sheet.html"), sheet.html(Steps.DEFAULT));
+        List<Path> written = tunic.writeTo(folder);
+        Draft block = TorsoBlock.draft(body, Ease.CLOSE_FITTING).draft();
+        for (String piece : List.of("front", "back")) {
+            Figure figure = Figure.over(
+                    "The " + piece + " over the block it came from",
+                    tunic.draft().piece(piece),
+                    block.piece(piece));
+            Files.writeString(folder.resolve("block-and-" + piece + ".svg"), Svg.sketch(figure));
+        }
         out.println();
-        out.println("Pictures at full size, the pattern tiled for a printer and the step sheet: " + folder);
+        out.println("Every piece at full size, the pattern on one sheet and in tiles, the step sheet: " + written.size()
+                + " files in " + folder);
         out.println("Sew a toile in cheap cloth before cutting good cloth; keep blades and pins away from children.");
     }
 
@@ -102,23 +93,5 @@ public final class Pattern {
         List<Finding> findings = Checks.all(draft, Checks.SEAM_TOLERANCE);
         out.println(findings.isEmpty() ? "Nothing found. " + Checks.LOOKED_AT : "Found:");
         findings.forEach(finding -> out.println("  " + finding.sentence(Steps.DEFAULT)));
-    }
-
-    /** The pattern over as many pages as it takes, for either paper. */
-    private static void print(Path folder, Draft bodice) throws IOException {
-        List<Figure> pieces = List.of(
-                Figure.of("Front", bodice.piece("front"))
-                        .labelled("front", "piece 1 of 2", "size 38", "cut 1 on the fold"),
-                Figure.of("Back", bodice.piece("back"))
-                        .labelled("back", "piece 2 of 2", "size 38", "cut 1 on the fold"));
-        for (Page page : List.of(Page.A4, Page.LETTER)) {
-            Files.write(
-                    folder.resolve("bodice-" + page.name().replace(' ', '-') + ".pdf"),
-                    Pdf.tiles("Bodice, size 38", Scale.FULL, page, pieces));
-        }
-    }
-
-    private static void write(Path file, Figure figure) throws IOException {
-        Files.writeString(file, Svg.sheet(figure));
     }
 }

@@ -116,13 +116,14 @@ public final class Armholes {
                         arm.words(),
                         arm.seam(),
                         wanted.shoulder(),
+                        SQUARE,
                         front.far().name(),
                         wanted.underarm(),
                         back.far().name(),
                         wanted.underarm()))
-                .then(newFront.ledger())
+                .then(newFront.ledger().about(arm.front()))
                 .then(one.width())
-                .then(newBack.ledger())
+                .then(newBack.ledger().about(arm.back()))
                 .then(other.width());
         return new Recut(draft.with(newFront.piece()).with(newBack.piece()), newFront, newBack, ledger);
     }

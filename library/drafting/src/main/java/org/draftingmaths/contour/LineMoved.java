@@ -10,12 +10,21 @@ import org.draftingmaths.unit.Steps;
  * @param line the line in words
  * @param seam the seam it runs over
  * @param along by how much it meets the seam farther along it, in mm, alike on both pieces
+ * @param frontAngle at what angle in radians it leaves the seam on the front, measured through the cloth; on the back at the rest of half a turn
  * @param frontFar the edge at which it ends on the front
  * @param front by how much it ends farther along that edge, in mm
  * @param backFar the edge at which it ends on the back
  * @param back by how much it ends farther along that edge
  */
-record LineMoved(String line, String seam, double along, String frontFar, double front, String backFar, double back)
+record LineMoved(
+        String line,
+        String seam,
+        double along,
+        double frontAngle,
+        String frontFar,
+        double front,
+        String backFar,
+        double back)
         implements Entry {
 
     @Override
@@ -23,7 +32,9 @@ record LineMoved(String line, String seam, double along, String frontFar, double
         return "Join front and back at '" + seam + "' and draw " + line + " anew: it meets '" + seam + "' "
                 + by(along, steps) + " on both, '" + frontFar + "' of the front " + by(front, steps) + " and '"
                 + backFar
-                + "' of the back " + by(back, steps) + ".";
+                + "' of the back " + by(back, steps) + ". It leaves '" + seam + "' at "
+                + Quantity.ANGLE.print(frontAngle, steps) + " on the front and "
+                + Quantity.ANGLE.print(Math.PI - frontAngle, steps) + " on the back, and so runs straight on.";
     }
 
     private static String by(double along, Steps steps) {

@@ -6,7 +6,6 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Rounded;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
-import org.draftingmaths.ledger.Fact;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
@@ -116,19 +115,17 @@ public final class Necklines {
                 front.redrawn(wanted.shape() == Front.V ? one.straight() : one.round(angle), one.sewn(), one.centre());
         Reworked newBack = back.redrawn(other.round(Math.PI - angle), other.sewn(), other.centre());
         Draft drawn = draft.with(newFront.piece()).with(newBack.piece());
-        Ledger ledger = Ledger.of(
-                        new LineMoved(
-                                neck.words(),
-                                neck.seam(),
-                                wanted.along(),
-                                front.far().name(),
-                                wanted.front(),
-                                back.far().name(),
-                                wanted.back()),
-                        new Fact("angle at which it leaves the seam on the front", Quantity.ANGLE, angle),
-                        new Fact("angle at which it leaves the seam on the back", Quantity.ANGLE, Math.PI - angle))
-                .then(newFront.ledger())
-                .then(newBack.ledger())
+        Ledger ledger = Ledger.of(new LineMoved(
+                        neck.words(),
+                        neck.seam(),
+                        wanted.along(),
+                        angle,
+                        front.far().name(),
+                        wanted.front(),
+                        back.far().name(),
+                        wanted.back()))
+                .then(newFront.ledger().about(neck.front()))
+                .then(newBack.ledger().about(neck.back()))
                 .then(new Change("whole opening", Quantity.LENGTH, opening(draft, neck), opening(drawn, neck)));
         return new Recut(drawn, newFront, newBack, ledger);
     }

@@ -67,9 +67,9 @@ public final class SideSeams {
         Ledger ledger = Ledger.of(
                         new Fact("amount taken in at '" + seam + "' where it starts", Quantity.LENGTH, start.mm()),
                         new Fact("amount taken in where it stops", Quantity.LENGTH, stop.mm()))
-                .then(first.ledger())
+                .then(first.ledger().about(first.piece().name()))
                 .then(widths(draft.piece(first.piece().name()), first.piece()))
-                .then(second.ledger())
+                .then(second.ledger().about(second.piece().name()))
                 .then(widths(draft.piece(second.piece().name()), second.piece()))
                 .then(new Change(
                         "difference of the two edges of '" + seam + "'",

@@ -71,4 +71,23 @@ public record Ledger(List<Entry> entries) {
     public List<String> sentences(Steps steps) {
         return entries.stream().map(entry -> entry.sentence(steps)).toList();
     }
+
+    /**
+     * The same, every figure said of a piece: for a ledger that tells of several.
+     *
+     * @param piece the name of the piece
+     * @return the ledger
+     */
+    public Ledger about(String piece) {
+        return new Ledger(entries.stream()
+                .map(entry -> about(entry, " of '" + piece + "'"))
+                .toList());
+    }
+
+    private static Entry about(Entry entry, String piece) {
+        if (entry instanceof Change change) {
+            return new Change(change.what() + piece, change.quantity(), change.before(), change.after());
+        }
+        return entry instanceof Fact fact ? new Fact(fact.what() + piece, fact.quantity(), fact.value()) : entry;
+    }
 }

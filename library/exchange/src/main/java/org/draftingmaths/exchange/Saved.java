@@ -6,6 +6,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 
 /** Files that are there whole or not at all. */
 public final class Saved {
@@ -35,7 +36,10 @@ public final class Saved {
         Path whole = file.toAbsolutePath();
         Path half = Files.createTempFile(whole.getParent(), "." + whole.getFileName(), ".part");
         try {
-            Files.write(half, bytes);
+            // Made anew, so that it may be read by whoever may read other new files: a temporary one is its owner's
+            // alone.
+            Files.delete(half);
+            Files.write(half, bytes, StandardOpenOption.CREATE_NEW);
             move(half, whole);
         } finally {
             Files.deleteIfExists(half);

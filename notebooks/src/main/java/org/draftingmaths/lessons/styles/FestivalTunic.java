@@ -48,7 +48,10 @@ public final class FestivalTunic {
     public static Style draft(Measurements body) {
         Block block = TorsoBlock.draft(body, Ease.CLOSE_FITTING);
         Making tunic = Making.of(
-                        "Festival tunic, size " + body.name(), "Draft the torso block", block.draft(), block.ledger())
+                        "Festival tunic, size " + body.name(),
+                        "Draft the torso block from these measures",
+                        block.draft(),
+                        Moves.drafted(body, block))
                 .on("front", "Leave the waist dart unsewn", front -> Darts.leave(front, "waist dart", Use.Kind.FLARE))
                 .on("back", "Leave the waist dart unsewn", back -> Darts.leave(back, "waist dart", Use.Kind.FLARE))
                 .joined(
@@ -139,7 +142,10 @@ public final class FestivalTunic {
                     draft.with(both.first().piece()).with(both.second().piece()),
                     both.first(),
                     both.second(),
-                    both.first().ledger().then(both.second().ledger()));
+                    both.first()
+                            .ledger()
+                            .about("front")
+                            .then(both.second().ledger().about("back")));
         });
     }
 

@@ -2,9 +2,15 @@ package org.draftingmaths.lessons.styles;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.draftingmaths.block.Block;
 import org.draftingmaths.exchange.Making;
 import org.draftingmaths.finish.Facing;
 import org.draftingmaths.finish.Facings;
+import org.draftingmaths.ledger.Fact;
+import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.measure.Measure;
+import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Seam;
@@ -13,6 +19,18 @@ import org.draftingmaths.piece.Seam;
 final class Moves {
 
     private Moves() {}
+
+    /** What a block is drafted from, and what was said while it was. */
+    static Ledger drafted(Measurements body, Block block) {
+        Ledger ledger = Ledger.EMPTY;
+        for (Measure measure : Measure.TORSO_BLOCK) {
+            if (body.has(measure)) {
+                ledger = ledger.then(new Fact(
+                        measure.label(), Quantity.LENGTH, body.length(measure).mm()));
+            }
+        }
+        return ledger.then(block.ledger());
+    }
 
     /** The place on the hem straight below a dart's point. */
     static double below(Piece piece, String dart) {

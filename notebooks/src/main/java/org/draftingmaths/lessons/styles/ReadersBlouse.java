@@ -68,7 +68,10 @@ public final class ReadersBlouse {
     public static Style draft(Measurements body, StretchTest cloth) {
         Block block = TorsoBlock.draft(body, Ease.CLOSE_FITTING);
         Making blouse = Making.of(
-                        "Reader's blouse, size " + body.name(), "Draft the torso block", block.draft(), block.ledger())
+                        "Reader's blouse, size " + body.name(),
+                        "Draft the torso block from these measures",
+                        block.draft(),
+                        Moves.drafted(body, block))
                 .on("front", "Leave the waist dart unsewn", front -> Darts.leave(front, "waist dart", Use.Kind.FLARE))
                 .on("back", "Leave the waist dart unsewn", back -> Darts.leave(back, "waist dart", Use.Kind.FLARE))
                 .on(
