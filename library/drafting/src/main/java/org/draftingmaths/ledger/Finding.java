@@ -62,6 +62,8 @@ public record Finding(
         EASE_NOWHERE("ease is declared for a notch interval that the seam does not have"),
         /** Two edges that are sewn together differ in sewn length. */
         SEAM_LENGTHS_DIFFER("the seam lengths do not match"),
+        /** Two edges that are sewn together run unlike to the grain, or are unlike in shape. */
+        SEAM_UNBALANCED("the edges of the seam are unlike"),
         /** Two edges that are sewn together carry different numbers of notches. */
         NOTCHES_UNPARTNERED("the notches have no partners"),
         /** Two edges that are sewn together carry different allowances, and no difference was declared. */

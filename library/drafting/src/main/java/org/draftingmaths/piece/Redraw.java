@@ -63,6 +63,22 @@ public final class Redraw {
      * @throws DraftingException as {@link #edges(Piece, Map)}, or when a notch would lie past the end of its edge
      */
     public static Reworked edges(Piece piece, Map<String, CurvePath> lines, Map<String, Marks> marks) {
+        return edges(piece, lines, marks, Map.of());
+    }
+
+    /**
+     * Redraws edges, and says where the notches of some of them go.
+     *
+     * @param piece the piece
+     * @param lines for each edge redrawn its new curve where it is to lie, in the edge's own direction
+     * @param marks for each edge what its notches keep; their share, where none is named
+     * @param places for some edges the new base arcs in mm of the notches inside them, ascending; notches at their ends stay there
+     * @return the piece and what was done
+     * @throws IllegalArgumentException as {@link #edges(Piece, Map)}, or when there are not as many places as notches
+     * @throws DraftingException as {@link #edges(Piece, Map, Map)}
+     */
+    public static Reworked edges(
+            Piece piece, Map<String, CurvePath> lines, Map<String, Marks> marks, Map<String, List<Double>> places) {
         Map<String, CurvePath> sorted = new TreeMap<>(lines);
         sorted.keySet().forEach(piece::edge);
         List<Drawn> drawn = new ArrayList<>();
@@ -76,7 +92,9 @@ public final class Redraw {
                 .toList();
         List<Step.Span> spans = drawn.stream().map(Drawn::span).toList();
         List<Notch> notches = piece.notches().stream()
-                .map(notch -> shifted(notch, spans, marks.getOrDefault(notch.edge(), Marks.SHARE)))
+                .map(notch -> places.containsKey(notch.edge())
+                        ? placed(piece, notch, spans, places.get(notch.edge()))
+                        : shifted(notch, spans, marks.getOrDefault(notch.edge(), Marks.SHARE)))
                 .toList();
         Piece redrawn = with(piece, edges, notches, spans);
         requireClosed(redrawn);
@@ -307,6 +325,25 @@ public final class Redraw {
                 }
             }
         }
+    }
+
+    private static Notch placed(Piece piece, Notch notch, List<Step.Span> spans, List<Double> places) {
+        double length = piece.edge(notch.edge()).length();
+        List<Double> inside = piece.notches().stream()
+                .filter(each -> each.edge().equals(notch.edge()) && each.arc() > Panels.TOUCH)
+                .map(Notch::arc)
+                .filter(arc -> arc < length - Panels.TOUCH)
+                .sorted()
+                .toList();
+        if (inside.size() != places.size()) {
+            throw new IllegalArgumentException("'" + notch.edge() + "' carries " + inside.size()
+                    + " notches between its ends; " + places.size() + " places were given.");
+        }
+        int index = inside.indexOf(notch.arc());
+        double arc = index >= 0
+                ? places.get(index)
+                : shifted(notch, spans, Marks.SHARE).arc();
+        return new Notch(notch.edge(), arc, notch.beside());
     }
 
     private static Notch shifted(Notch notch, List<Step.Span> spans, Marks marks) {
