@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.Block;
 import org.draftingmaths.block.TorsoBlock;
@@ -22,9 +23,11 @@ import org.draftingmaths.measure.ProportionRules;
 import org.draftingmaths.measure.Wearer;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Girths;
+import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Paper;
+import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.seam.Walk;
 import org.draftingmaths.tables.ChartOptions;
@@ -149,6 +152,71 @@ class TorsoBlockSizesTest {
         assertThat(inside(torso.piece("back"), "centre back", "hem")).isCloseTo(90, within(DEGREES));
         assertThat(inside(bodice.piece("front"), "centre front", "waist")).isCloseTo(90, within(DEGREES));
         assertThat(inside(bodice.piece("back"), "centre back", "waist")).isCloseTo(90, within(DEGREES));
+    }
+
+    /** Folded on its dart, the waist is one curve of the length asked, square to the centre line and smooth over the side seam. */
+    @ParameterizedTest
+    @MethodSource("sizes")
+    void waistIsSmoothWithItsDartFolded(Measurements body) {
+        Draft bodice = TorsoBlock.bodice(body, Ease.CLOSE_FITTING).draft();
+        Draft torso = TorsoBlock.draft(body, Ease.CLOSE_FITTING).draft();
+        for (Piece piece : bodice.pieces()) {
+            List<CurvePath> folded = folded(piece, "waist", "waist dart");
+            assertThat(kink(folded)).isCloseTo(0, within(1e-6));
+            assertThat(folded).allSatisfy(path -> assertThat(bendsOneWay(path)).isTrue());
+            assertThat(Math.toDegrees(Math.abs(folded.get(0).startTangent().getY())))
+                    .isLessThan(DEGREES);
+            double extra = piece.name().equals("front") ? 5 : -5;
+            assertThat(folded.stream().mapToDouble(CurvePath::length).sum())
+                    .isCloseTo((body.mm(Measure.WAIST) + 20) / 4 + extra, within(1e-6));
+            String centre = "centre " + piece.name();
+            assertThat(Lengths.folded(piece, centre))
+                    .isCloseTo(
+                            Lengths.folded(torso.piece(piece.name()), centre) - body.mm(Measure.WAIST_TO_HIP),
+                            within(1e-6));
+            assertThat(Measured.leg(piece, "waist dart", Leg.BEFORE).length())
+                    .isCloseTo(Measured.leg(piece, "waist dart", Leg.AFTER).length(), within(1e-6));
+        }
+        assertThat(inside(bodice.piece("front"), "waist", "side seam")
+                        + inside(bodice.piece("back"), "waist", "side seam"))
+                .isCloseTo(180, within(DEGREES));
+    }
+
+    @ParameterizedTest
+    @MethodSource("sizes")
+    void shouldersAreStraightWithTheirDartsFolded(Measurements body) {
+        Draft bodice = TorsoBlock.bodice(body, Ease.CLOSE_FITTING).draft();
+        for (Piece piece : bodice.pieces()) {
+            String dart = piece.name().equals("front") ? "bust dart" : "shoulder dart";
+            List<CurvePath> folded = folded(piece, "shoulder", dart);
+            assertThat(kink(folded)).isCloseTo(0, within(1e-6));
+            assertThat(folded)
+                    .allSatisfy(path ->
+                            assertThat(path.length()).isCloseTo(path.start().distance(path.end()), within(1e-9)));
+        }
+    }
+
+    /** The two stretches of a darted edge as they lie on paper, the second turned about the dart's tip on to the first. */
+    private static List<CurvePath> folded(Piece piece, String edge, String dart) {
+        List<CurvePath> drawn = Paper.sides(piece).stream()
+                .filter(side -> side.edge().equals(edge) && side.opening().isEmpty())
+                .map(PaperSide::path)
+                .toList();
+        assertThat(drawn).hasSize(2);
+        Vector2D tip = Measured.tip(piece, dart);
+        Vector2D from = tip.vectorTo(drawn.get(1).start());
+        Vector2D to = tip.vectorTo(drawn.get(0).end());
+        double turn = Math.atan2(from.signedArea(to), from.dot(to));
+        CurvePath second = drawn.get(1).transformed(AffineTransformMatrix2D.createRotation(tip, turn));
+        assertThat(second.start().distance(drawn.get(0).end())).isLessThan(1e-6);
+        return List.of(drawn.get(0), second);
+    }
+
+    /** By how many degrees the folded edge turns at the dart. */
+    private static double kink(List<CurvePath> folded) {
+        Vector2D in = folded.get(0).endTangent();
+        Vector2D out = folded.get(1).startTangent();
+        return Math.toDegrees(Math.atan2(in.signedArea(out), in.dot(out)));
     }
 
     /** The angle inside the piece at the corner where one edge gives way to the next. */

@@ -88,6 +88,10 @@ record BackPoints(Torso torso) {
         return torso.mm(Measure.BACK_WIDTH) / 4;
     }
 
+    Vector2D waistDartPoint() {
+        return Vector2D.of(waistDartX(), torso.bustLevel());
+    }
+
     CurvePath neckline() {
         Vector2D inner = neckPoint().directionTo(dartInnerEnd());
         return CurvePath.of(Rounded.quarter(neckPoint(), square(inner), nape(), TO_CENTRE));

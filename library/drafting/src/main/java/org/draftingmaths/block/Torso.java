@@ -92,6 +92,12 @@ record Torso(Measurements body, Ease ease) {
         return bustWidth(extra) - suppression() + waistDart();
     }
 
+    /** The bodice's waist, of a quarter of the finished girth and the extra when its dart is closed. */
+    ClosedWaist closedWaist(double extra, Vector2D dartPoint) {
+        double side = sideAtWaist(extra);
+        return ClosedWaist.of(dartPoint, side, side - waistDart());
+    }
+
     Vector2D underarm(double extra) {
         double share = armholeLevel() / bustLevel();
         double in = bustWidth(extra) - sideAtWaist(extra);

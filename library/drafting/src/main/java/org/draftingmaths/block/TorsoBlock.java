@@ -3,6 +3,7 @@ package org.draftingmaths.block;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.measure.Ease;
@@ -39,6 +40,8 @@ import org.draftingmaths.piece.Seam;
  *       which with the dart closed is straight, of the shoulder length, and slopes 16°;
  *   <li>waist darts: front under the apex and up to it, down to half way to the hip; back at half the half back width, from
  *       the bust line to two thirds of the way to the hip;
+ *   <li>the waist of the bodice is drawn with the dart closed, as the trade draws it: one curve without a corner at the dart, square to the
+ *       centre line and to the side seam, {@code W/4 ± 5} long (see {@link #bodice});
  *   <li>necklines and armholes leave the shoulder square and arrive square at centre line and side seam, each one cubic
  *       without inflection, so that front and back meet smoothly; the armhole is drawn as deep as the back width or the
  *       chest width (with what the open dart adds at that level) asks.
@@ -74,6 +77,12 @@ public final class TorsoBlock {
 
     /**
      * The bodice: the same block cut at the waist line, where the waist darts have one point and can be moved.
+     *
+     * <p>A waist drawn straight over the open dart would have a corner of the dart's angle when the dart is folded. It is drawn on the
+     * closed dart instead: the parabola from the centre line to the side seam, square to both, whose corner is where the straight waist
+     * would turn. So the waist dips at the dart, both legs longer by one amount (up to 7 mm in women's sizes); and as the curve is shorter
+     * than the way over its corner, the dart's angle is reckoned so that the closed waist is {@code W/4 ± 5} long (at the waist level
+     * the dart is up to 1 mm narrower than the torso block's). Centre lines and side seams are those of the torso block.
      *
      * @param body measurements that have all of {@link Measure#TORSO_BLOCK}
      * @param ease the ease at bust, waist and hip
@@ -171,25 +180,35 @@ public final class TorsoBlock {
 
     private static Piece bodiceBack(BackPoints p) {
         Torso torso = p.torso();
-        Vector2D point = Vector2D.of(p.waistDartX(), torso.bustLevel());
-        return upper(waist(Drawing.of("back"), torso, -torso.frontExtra(), point), p)
+        return upper(waist(Drawing.of("back"), torso, -torso.frontExtra(), p.waistDartPoint()), p)
                 .grain(30, 40, 30, torso.bustLevel() + 40)
                 .piece();
     }
 
     /** The waist with its dart, and the side seam from there to the underarm. */
     private static Drawing waist(Drawing drawing, Torso torso, double extra, Vector2D dartPoint) {
-        double half = torso.waistDart() / 2;
-        double x = dartPoint.getX();
         Drawing begun = drawing.from(0, 0).edge("waist", Role.SEAM);
-        Drawing darted = torso.hasWaistDart()
-                ? begun.line(x - half, 0)
-                        .dart("waist dart", x, dartPoint.getY(), x + half, 0, Torso.SET_BACK, Leg.BEFORE)
-                : begun;
-        return darted.line(torso.sideAtWaist(extra), 0)
-                .edge("side seam", Role.SEAM)
+        Drawing drawn = torso.hasWaistDart()
+                ? darted(begun, torso.closedWaist(extra, dartPoint))
+                : begun.line(torso.sideAtWaist(extra), 0);
+        return drawn.edge("side seam", Role.SEAM)
                 .along(torso.sideAboveWaist(extra))
                 .edge("armhole", Role.SEAM);
+    }
+
+    private static Drawing darted(Drawing begun, ClosedWaist waist) {
+        CurvePath after = waist.afterDart();
+        Vector2D point = waist.point();
+        return begun.along(waist.beforeDart())
+                .dart(
+                        "waist dart",
+                        point.getX(),
+                        point.getY(),
+                        after.start().getX(),
+                        after.start().getY(),
+                        Torso.SET_BACK,
+                        Leg.BEFORE)
+                .along(after);
     }
 
     /** From the underarm over armhole, shoulder and neck down the centre front. */
