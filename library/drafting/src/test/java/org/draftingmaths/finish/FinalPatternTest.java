@@ -181,7 +181,7 @@ class FinalPatternTest {
         Curve seam = LegEnds.seam(front(), dart, Leg.BEFORE).curves().get(0);
         Vector2D leg = DartEnd.sewnTip(front(), dart).directionTo(seam.end());
         double past =
-                WIDTH * Math.abs(seam.endTangent().dot(leg) / seam.endTangent().signedArea(leg));
+                WIDTH * Math.abs(seam.tangent(1).dot(leg) / seam.tangent(1).signedArea(leg));
         return Math.abs(seam.curvature(1)) * past * past / 2;
     }
 
