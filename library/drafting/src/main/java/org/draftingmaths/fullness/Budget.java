@@ -18,7 +18,7 @@ import org.draftingmaths.unit.Steps;
  * What fullness costs in cloth: the paper that it adds, and the width at each level line and along each edge.
  *
  * @param area the paper added, in square mm, allowances off
- * @param levels for each level line the width added, gaps measured straight, in mm
+ * @param levels for each level line the width added, open gaps measured straight, in mm
  * @param edges for each edge the drawn length added, in mm
  */
 public record Budget(double area, Map<String, Double> levels, Map<String, Double> edges) implements Entry {

@@ -71,19 +71,26 @@ final class Fill {
             work = joined(piece, work, opening, !before.forward(), false, asked);
         }
         Panel filled = new Panel(Join.Heal.ring(work.piece(), ring(work)), lines(one, other), darts(one, other));
-        Piece done = work.piece()
+        Piece whole = work.piece()
                 .with(Stream.concat(work.piece().panels().stream(), Stream.of(filled))
                         .toList());
-        Outlines.requireSimple(done, asked);
+        Outlines.requireSimple(whole, asked);
+        LineGap.Healed healed = LineGap.heal(
+                whole,
+                opening.name(),
+                opening.before().transformed(before.motion()),
+                opening.after().transformed(after.motion()));
+        Piece done = healed.piece();
         Step step = new Step.Filled(
                 opening,
                 done.area() - piece.area(),
                 before.motion(),
                 after.motion(),
                 placed(work),
+                healed.joints(),
                 piece.notches(),
                 done.notches());
-        return new Reworked(done, told(piece, done, Ledger.of(step)));
+        return new Reworked(done, told(piece, done, Ledger.of(step)).then(healed.told()));
     }
 
     /** The joints with their places as they are now. */
@@ -440,6 +447,16 @@ final class Fill {
                         "base length of '" + edge.name() + "'", Quantity.LENGTH, edge.length(), now.length()));
             }
         }
+        for (LevelLine line : before.levels()) {
+            LevelLine now = after.level(line.name());
+            if (!now.equals(line)) {
+                ledger = ledger.then(new Change(
+                        "length of the line '" + line.name() + "'",
+                        Quantity.LENGTH,
+                        line.base().length(),
+                        now.base().length()));
+            }
+        }
         return ledger.then(new Change("net area", Quantity.AREA, before.area(), after.area()));
     }
 
@@ -448,7 +465,7 @@ final class Fill {
     static Piece undo(Piece piece, Step.Filled filled) {
         String asked = "Empty '" + filled.opening().name() + "' again";
         requireUnchanged(piece, filled, asked);
-        Piece parted = piece;
+        Piece parted = LineGap.undo(piece, filled.lines(), asked);
         for (Step.Joint joint : filled.joints()) {
             parted = splitAt(
                     splitAt(parted, joint.arriving().orElseThrow()),

@@ -87,26 +87,41 @@ public final class Girths {
         return open - stitched - takenIn(region, onCloth);
     }
 
-    /** The straights over an opening from where the line ends on its one leg to where it goes on from the other. */
+    /**
+     * Over an opening from where the line ends on its one leg to where it goes on from the other: as it will go on when the gap is filled with
+     * cloth, straight where it cannot go on smoothly and over a dart.
+     */
     private static List<CurvePath> across(Piece piece, Opening opening, List<CurvePath> onCloth) {
-        List<Vector2D> before = ends(Measured.leg(piece, opening.name(), Leg.BEFORE), onCloth);
-        List<Vector2D> after = ends(Measured.leg(piece, opening.name(), Leg.AFTER), onCloth);
+        List<End> before = ends(Measured.leg(piece, opening.name(), Leg.BEFORE), onCloth);
+        List<End> after = ends(Measured.leg(piece, opening.name(), Leg.AFTER), onCloth);
         if (before.size() != after.size()) {
             return List.of();
         }
+        boolean stitched = opening.mouth().use() instanceof Use.Dart;
         return IntStream.range(0, before.size())
-                .filter(i -> before.get(i).distance(after.get(i)) > Panels.TOUCH)
-                .mapToObj(i -> CurvePath.polyline(before.get(i), after.get(i)))
+                .filter(i -> before.get(i).at().distance(after.get(i).at()) > Panels.TOUCH)
+                .mapToObj(i -> stitched
+                        ? CurvePath.polyline(before.get(i).at(), after.get(i).at())
+                        : over(before.get(i), after.get(i)))
                 .toList();
     }
 
+    private static CurvePath over(End from, End to) {
+        return LineGap.across(from.at(), from.out(), to.at(), to.out().negate())
+                .orElseGet(() -> CurvePath.polyline(from.at(), to.at()));
+    }
+
+    /** The end of a line and the direction in which it leaves the cloth. */
+    private record End(Vector2D at, Vector2D out) {}
+
     /** Where lines end on a leg, from its mouth inwards. */
-    private static List<Vector2D> ends(CurvePath leg, List<CurvePath> lines) {
+    private static List<End> ends(CurvePath leg, List<CurvePath> lines) {
         return lines.stream()
-                .flatMap(line -> Stream.of(line.start(), line.end()))
-                .filter(point -> Nearest.of(leg, point).distance() <= Panels.TOUCH)
+                .flatMap(line -> Stream.of(
+                        new End(line.start(), line.startTangent().negate()), new End(line.end(), line.endTangent())))
+                .filter(end -> Nearest.of(leg, end.at()).distance() <= Panels.TOUCH)
                 .sorted(Comparator.comparingDouble(
-                        point -> Nearest.of(leg, point).at()))
+                        end -> Nearest.of(leg, end.at()).at()))
                 .toList();
     }
 }

@@ -196,7 +196,8 @@ public final class Panels {
      *
      * <p>Conserved: the outline on paper, the drawn and the folded length of every edge, the place of every notch. Changed and told:
      * the base of an edge that the opening broke, which gains the width drawn across and is bent as the edge lies now, and the net
-     * area, which gains the gap. Legs of unequal length that lie on one another are filled too: the step is left in the edge.
+     * area, which gains the gap. A level line whose two ends run on in one goes on over the cloth; one that does not is said to be broken.
+     * Legs of unequal length that lie on one another are filled too: the step is left in the edge.
      *
      * @param piece the piece
      * @param name the opening: undecided, eased, gathered or left as flare

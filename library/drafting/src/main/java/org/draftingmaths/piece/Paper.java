@@ -180,7 +180,7 @@ public final class Paper {
     }
 
     /** The cubic from one point and direction to another whose handles are a third of the chord. */
-    private static CurvePath smooth(Vector2D from, Vector2D leaving, Vector2D to, Vector2D arriving) {
+    static CurvePath smooth(Vector2D from, Vector2D leaving, Vector2D to, Vector2D arriving) {
         double third = from.distance(to) / 3;
         return CurvePath.of(
                 new Cubic(from, from.add(leaving.multiply(third)), to.subtract(arriving.multiply(third)), to));

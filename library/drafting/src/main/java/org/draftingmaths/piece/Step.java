@@ -333,6 +333,7 @@ public sealed interface Step extends Entry {
      * @param before the motion of its before leg
      * @param after the motion of its after leg
      * @param joints where the two parts were joined, in the order in which it was done
+     * @param lines where level lines go on over the cloth, in the order in which it was done
      * @param notches the notches before
      * @param notchesAfter the notches after
      */
@@ -342,12 +343,14 @@ public sealed interface Step extends Entry {
             AffineTransformMatrix2D before,
             AffineTransformMatrix2D after,
             List<Joint> joints,
+            List<LineJoint> lines,
             List<Notch> notches,
             List<Notch> notchesAfter)
             implements Step {
         /** Copies the lists. */
         public Filled {
             joints = List.copyOf(joints);
+            lines = List.copyOf(lines);
             notches = List.copyOf(notches);
             notchesAfter = List.copyOf(notchesAfter);
         }
@@ -388,6 +391,68 @@ public sealed interface Step extends Entry {
 
         Joint at(Spot.On comes, Spot.On goes) {
             return new Joint(Optional.of(comes), Optional.of(goes), edge, edgeAfter, from, to, width, turn, arcs);
+        }
+    }
+
+    /**
+     * Where a level line goes on over a gap that was filled.
+     *
+     * @param line the line as it was
+     * @param lineAfter the line as it is
+     * @param from the base arc at which what is drawn over the gap begins
+     * @param to the base arc before at which the line went on
+     * @param width the length of what was drawn
+     * @param turn the isometry from the base before to the base after, beyond the gap
+     * @param arcs the base arcs before of what ends or begins beyond the gap, so that they come back to the last bit
+     */
+    record LineJoint(
+            LevelLine line,
+            LevelLine lineAfter,
+            double from,
+            double to,
+            double width,
+            AffineTransformMatrix2D turn,
+            List<Double> arcs) {
+        /** Copies the list. */
+        public LineJoint {
+            arcs = List.copyOf(arcs);
+        }
+
+        /** A stretch as it is counted once the gap is filled. */
+        Stretch onwards(Stretch stretch) {
+            return stretch.line().equals(line.name()) && stretch.from() >= to
+                    ? new Stretch(
+                            line.name(),
+                            onwards(stretch.from()),
+                            onwards(stretch.to()),
+                            stretch.motion().multiply(turn.inverse()))
+                    : stretch;
+        }
+
+        private double onwards(double arc) {
+            return arc == line.base().length() ? lineAfter.base().length() : from + width + (arc - to);
+        }
+
+        /** A stretch as it was counted before: in two where it went on over the gap. */
+        Stream<Stretch> back(Stretch stretch) {
+            if (!stretch.line().equals(line.name()) || stretch.to() <= from) {
+                return Stream.of(stretch);
+            }
+            Stretch lower = new Stretch(line.name(), stretch.from(), from, stretch.motion());
+            Stretch upper = new Stretch(
+                    line.name(),
+                    back(Math.max(stretch.from(), from + width)),
+                    back(stretch.to()),
+                    stretch.motion().multiply(turn));
+            return Stream.of(lower, upper).filter(each -> each.from() < each.to());
+        }
+
+        private double back(double arc) {
+            double before = arc == lineAfter.base().length() ? line.base().length() : to + (arc - from - width);
+            return arcs.stream()
+                    .filter(each -> Math.abs(each - before) <= Panels.TOUCH)
+                    .findFirst()
+                    .orElse(before);
         }
     }
 

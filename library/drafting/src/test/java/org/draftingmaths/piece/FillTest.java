@@ -166,7 +166,56 @@ class FillTest {
                         "Fill 'flare' with cloth: 46.4 sq in (299.6 sq cm).",
                         "The base length of 'hem' goes from 11 3/4 in (30.0 cm) to 15 in (38.0 cm).",
                         "The base length of 'waist' goes from 11 3/4 in (30.0 cm) to 12 5/8 in (32.0 cm).",
+                        "The length of the line 'hip line' goes from 11 3/4 in (30.0 cm) to 13 3/8 in (34.0 cm).",
                         "The net area goes from 279.0 sq in (1800.0 sq cm) to 325.4 sq in (2099.6 sq cm).");
+    }
+
+    /** A level line goes on over the filled cloth as one, tangent to both its ends, and is cut and healed by what comes later. */
+    @Test
+    void levelLinesGoOnOverIt() {
+        Slash flare = Slash.straight("flare", Spot.on("hem", 150), Spot.on("waist", 150));
+        Slash next = Slash.straight("next", Spot.on("hem", 80), Spot.on("waist", 220));
+        Piece spread = Spread.all(
+                        panel(),
+                        List.of(new Spread.Opened(flare, 80, 20), new Spread.Opened(next, 30, 0)),
+                        Stay.at("centre", 300))
+                .piece();
+        Reworked one = Panels.fill(spread, "next");
+        Reworked both = Panels.fill(one.piece(), "flare");
+        Piece piece = both.piece();
+
+        List<Stretch> line = piece.panels().get(0).lines();
+        assertThat(line).hasSize(1);
+        CurvePath drawn = piece.place(line.get(0));
+        assertThat(Girths.closed(piece, "hip line")).isCloseTo(Girths.closed(spread, "hip line"), within(1e-9));
+        // Analytic: at 400 of 600 the gaps are 40 and 10 wide along the chord, and each curve is a little longer.
+        assertThat(drawn.length()).isBetween(350.0 - 0.5, 350.0 + 0.5);
+        for (int i = 1; i < drawn.curves().size(); i++) {
+            Vector2D in = drawn.curves().get(i - 1).tangent(1);
+            assertThat(in.signedArea(drawn.curves().get(i).tangent(0))).isCloseTo(0, within(1e-9));
+        }
+        Reworked yoke = Panels.cut(piece, Slash.straight("later", Spot.on("hem", 200), Spot.on("waist", 170)));
+        assertThat(Panels.undo(yoke).sameCloth(piece, 1e-9)).isTrue();
+        Piece back = Panels.undo(new Reworked(piece, one.ledger().then(both.ledger())));
+        assertThat(SameCloth.differences(back, spread, 1e-9)).isEmpty();
+    }
+
+    /** Where the ends of a line are shifted past one another it stays broken, and the ledger says by how much it would have to turn. */
+    @Test
+    void aLineThatDoesNotRunOnIsSaidToBeBroken() {
+        Slash slanted = Slash.straight("slanted", Spot.on("hem", 20), Spot.on("waist", 20));
+        Piece spread = Spread.all(panel(), List.of(new Spread.Opened(slanted, 30, 30)), Stay.at("centre", 300))
+                .piece();
+        Reworked filled = Panels.fill(spread, "slanted");
+        assertThat(filled.piece().panels().get(0).lines()).hasSize(2);
+        assertThat(filled.ledger().sentences(Steps.DEFAULT))
+                .anySatisfy(
+                        sentence -> assertThat(sentence)
+                                .startsWith(
+                                        "'hip line' stays broken over the filled 'slanted': to go on it would have to turn by 23"));
+        assertThat(Girths.closed(filled.piece(), "hip line"))
+                .isCloseTo(Girths.closed(spread, "hip line"), within(1e-9));
+        assertThat(SameCloth.differences(Panels.undo(filled), spread, 1e-9)).isEmpty();
     }
 
     @Test
