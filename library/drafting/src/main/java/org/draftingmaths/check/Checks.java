@@ -1,9 +1,13 @@
 package org.draftingmaths.check;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Meet;
 import org.draftingmaths.curve.Meets;
+import org.draftingmaths.curve.Nearest;
+import org.draftingmaths.fullness.Spread;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
@@ -21,39 +25,44 @@ public final class Checks {
     private Checks() {}
 
     /**
-     * What these checks look at and what not, in words to stand after a list of findings: that nothing was found says no more than that
+     * What {@link #all} looks at and what not, in words to stand after a list of findings: that nothing was found says no more than that
      * nothing was found there.
      */
     public static final String LOOKED_AT =
-            "Looked at: outlines on paper; legs, points, widths, slivers and underlays of darts; lengths and notches of seams."
-                    + " Not looked at: folds and corners, grain, angles at the ends of seams, allowances.";
+            "Looked at: outlines on paper; legs, points, widths, slivers and underlays of darts, and the edges they are folded in; folds, slashes and"
+                    + " pleats; grain lines that are drawn; lengths, notches and ends of seams. Not looked at: allowances and labels, which are of the finished pieces, and"
+                    + " the fit.";
 
     /**
-     * What is wrong with a draft in these respects: outlines that cross themselves; darts whose legs are unequal, whose point lies off or
-     * beyond, that are too wide or too small, whose underlay has no room, that leave a sliver; seams whose notch intervals do
-     * not match. Nothing else is looked at yet: not folds, squareness, grain, angles at the ends of seams, allowances.
+     * What is wrong with a draft: outlines that cross themselves; darts whose legs are unequal, whose point lies off or beyond, that are too wide or too
+     * small, whose underlay has no room, that leave a sliver, that leave a corner in their edge when they are folded; slashes that open too wide and
+     * underlays that lie over one another; folds that are not straight and edges not square to them; grain lines that leave their piece; seams whose notch intervals do not match, and finished edges or hems with a peak or a hollow where they cross a seam.
      *
      * @param draft the draft
      * @param tolerance how far in mm lengths may lie apart, for example {@link #SEAM_TOLERANCE}
-     * @return the findings, piece by piece and then seam by seam
+     * @return the findings: piece by piece, then seam by seam, then lines
      */
     public static List<Finding> all(Draft draft, double tolerance) {
-        return all(draft, tolerance, DartLimits.COMMON);
+        return all(draft, tolerance, DraftLimits.COMMON);
     }
 
     /**
-     * What is wrong with a draft, with limits of one's own for its darts.
+     * What is wrong with a draft, with limits of one's own.
      *
      * @param draft the draft
      * @param tolerance how far in mm lengths may lie apart
-     * @param limits within which limits darts are held to be good
-     * @return the findings, piece by piece and then seam by seam
+     * @param limits within which limits a draft is held to be good
+     * @return the findings: piece by piece, then seam by seam, then lines
      */
-    public static List<Finding> all(Draft draft, double tolerance, DartLimits limits) {
+    public static List<Finding> all(Draft draft, double tolerance, DraftLimits limits) {
         requireTolerance(tolerance);
-        return Stream.concat(
-                        draft.pieces().stream().flatMap(piece -> piece(piece, tolerance, limits).stream()),
-                        draft.seams().stream().flatMap(seam -> seam(draft, seam, tolerance)))
+        return Stream.of(
+                        draft.pieces().stream().flatMap(piece -> piece(piece, tolerance, limits.darts()).stream()),
+                        draft.pieces().stream()
+                                .flatMap(piece -> Spread.findings(piece, Spread.Limits.DEFAULT).stream()),
+                        draft.seams().stream().flatMap(seam -> seam(draft, seam, tolerance)),
+                        LineChecks.of(draft, limits).stream())
+                .flatMap(each -> each)
                 .toList();
     }
 
@@ -96,15 +105,32 @@ public final class Checks {
         if (crossings == 0) {
             return List.of();
         }
-        String where = meets.points().isEmpty()
-                ? ""
-                : String.format(
-                        java.util.Locale.ROOT,
-                        " at (%.1f, %.1f)",
-                        meets.points().get(0).point().getX(),
-                        meets.points().get(0).point().getY());
-        return List.of(new Finding(
-                Finding.Kind.OUTLINE_CROSSES, "'" + piece.name() + "'" + where, Quantity.COUNT, crossings, 0, 0));
+        String where =
+                meets.points().isEmpty() ? "" : where(piece, meets.points().get(0));
+        return List.of(
+                new Finding(
+                        Finding.Kind.OUTLINE_CROSSES,
+                        "'" + piece.name() + "'" + where,
+                        Quantity.COUNT,
+                        crossings,
+                        0,
+                        0,
+                        "Follow the outline from there, and draw these edges again so that each meets the next at their ends only."));
+    }
+
+    private static String where(Piece piece, Meet meet) {
+        List<String> edges = Paper.sides(piece).stream()
+                .filter(side -> Nearest.of(side.path(), meet.point()).distance() <= CurvePath.JOINT)
+                .map(side -> "'" + side.edge() + "'")
+                .distinct()
+                .toList();
+        return String.format(
+                Locale.ROOT,
+                ", where %s %s, at (%.1f, %.1f)",
+                String.join(" and ", edges),
+                edges.size() > 1 ? "meet" : "meets itself",
+                meet.point().getX(),
+                meet.point().getY());
     }
 
     private static Stream<Finding> seam(Draft draft, Seam seam, double tolerance) {

@@ -78,6 +78,14 @@ public record Finding(
         FOLD_NOT_SQUARE("the edge is not square to the fold"),
         /** A piece without a grain line. */
         GRAIN_MISSING("the piece has no grain line"),
+        /** A grain line that does not lie inside its piece. */
+        GRAIN_OUTSIDE("the grain line does not lie inside the piece"),
+        /** An edge with a corner where a dart in it is folded shut. */
+        EDGE_KINKS("the edge has a corner where the dart is folded shut"),
+        /** A line with a peak or a hollow where it crosses a joined seam. */
+        LINE_BREAKS("the line has a peak or a hollow where it crosses the seam"),
+        /** A closed girth that is not the body's with the ease that was declared. */
+        GIRTH_OFF("the closed girth is not that of the body with its ease"),
         /** A text finds no clear place inside the stitch line. */
         TEXT_TOO_LARGE("the text does not fit inside the stitch line"),
         /** A slash is hinged so near a corner that the allowance cannot follow. */

@@ -182,12 +182,28 @@ public final class Truing {
      * @throws DraftingException when an opening breaks an edge to be redrawn
      */
     public static Blended blend(Draft draft, Seam seam, End end, String first, String second) {
-        Piece one = draft.piece(seam.first().piece());
-        Piece other = draft.piece(seam.second().piece());
-        Joint a = Joint.of(one, seam.first(), end, first);
-        Joint b = Joint.of(other, seam.second(), end, second);
-        double turn = Math.PI - (a.inside() + b.inside());
+        double turn = turn(draft, seam, end, first, second);
+        Joint a = Joint.of(draft.piece(seam.first().piece()), seam.first(), end, first);
+        Joint b = Joint.of(draft.piece(seam.second().piece()), seam.second(), end, second);
         return new Blended(a.turnedBy(turn / 2), b.turnedBy(turn / 2), turn);
+    }
+
+    /**
+     * By what angle a line turns where it crosses a joined seam: half a turn less the angles inside both pieces; nothing where it runs on,
+     * positive for a hollow, negative for a peak.
+     *
+     * @param draft the draft
+     * @param seam the seam that is joined
+     * @param end at which end of the seam the line crosses, by the direction of sewing
+     * @param first the edge of the seam's first piece that meets it there
+     * @param second the edge of the seam's second piece that meets it there
+     * @return the angle in radians
+     * @throws IllegalArgumentException when an edge does not meet the seam there
+     */
+    public static double turn(Draft draft, Seam seam, End end, String first, String second) {
+        Joint a = Joint.of(draft.piece(seam.first().piece()), seam.first(), end, first);
+        Joint b = Joint.of(draft.piece(seam.second().piece()), seam.second(), end, second);
+        return Math.PI - (a.inside() + b.inside());
     }
 
     /**

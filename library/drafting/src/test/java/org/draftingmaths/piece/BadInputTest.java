@@ -182,8 +182,9 @@ class BadInputTest {
         assertThat(findings)
                 .extracting(finding -> finding.sentence(Steps.DEFAULT))
                 .containsExactly(
-                        "'bow-tie' at (109.1, 54.5): the outline crosses itself; measured 1, expected 0, off by 1,"
-                                + " tolerance 0.");
+                        "'bow-tie', where 'one' and 'three' meet, at (109.1, 54.5): the outline crosses itself; measured 1,"
+                                + " expected 0, off by 1, tolerance 0. Follow the outline from there, and draw these edges again"
+                                + " so that each meets the next at their ends only.");
         refused(
                 () -> Panels.cut(bowTie, Slash.straight("cut", Spot.on("one", 20), Spot.on("four", 20))),
                 "Slash 'cut' from 'one' at 20.0 mm to 'four' at 20.0 mm: the outline of 'bow-tie' crosses itself at"

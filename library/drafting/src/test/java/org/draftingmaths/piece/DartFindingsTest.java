@@ -504,6 +504,6 @@ class DartFindingsTest {
     void nothingFoundSaysWhatWasLookedAt() {
         assertThat(Checks.LOOKED_AT)
                 .startsWith("Looked at: outlines on paper; legs, points, widths, slivers and underlays");
-        assertThat(Checks.LOOKED_AT).contains("Not looked at: folds and corners");
+        assertThat(Checks.LOOKED_AT).contains("Not looked at: allowances and labels");
     }
 }
