@@ -115,6 +115,9 @@ final class LineChecks {
 
     /** Where two finished edges, or two hems, meet at the end of a seam, they are one line. */
     private static void crossing(Draft draft, Seam seam, Truing.End end, double limit, List<Finding> found) {
+        if (isFaced(draft, seam)) {
+            return;
+        }
         Optional<Edge> first = next(draft.piece(seam.first().piece()), seam.first(), end);
         Optional<Edge> second = next(draft.piece(seam.second().piece()), seam.second(), end);
         if (first.isEmpty() || second.isEmpty() || !isOneLine(first.get(), second.get())) {
@@ -139,8 +142,18 @@ final class LineChecks {
         }
     }
 
+    /** Two finished edges or two hems; of edges that are to be sewn only those of one name, such as the two parts of an armhole. */
     private static boolean isOneLine(Edge first, Edge second) {
-        return first.role() == second.role() && (first.role() == Role.FINISHED || first.role() == Role.HEM);
+        return first.role() == second.role()
+                && (first.role() == Role.FINISHED
+                        || first.role() == Role.HEM
+                        || (first.role() == Role.SEAM && first.name().equals(second.name())));
+    }
+
+    /** A facing lies on its piece when it is sewn on: what goes on beside the edge lies on the piece's own, and is no line with it. */
+    private static boolean isFaced(Draft draft, Seam seam) {
+        return draft.piece(seam.first().piece()).edge(seam.first().edge()).role() == Role.FINISHED
+                || draft.piece(seam.second().piece()).edge(seam.second().edge()).role() == Role.FINISHED;
     }
 
     /** The edge that goes on where a side of a seam ends; none where openings lie at that corner. */
