@@ -48,7 +48,8 @@ public final class Darts {
      * intake {@code 2 R sin(a/2)}; its width is <em>not</em> that of the old. The pivot is the apex, never the sewn point.
      *
      * <p>Conserved: the angle at the apex, the base length of every edge, the net area, the grain of the part that stays.
-     * Changed: the place of the part that turns, by the dart's angle.
+     * Changed: the place of the part that turns, by the dart's angle. Where the old dart's edge turns by more than half a degree once
+     * it is closed, the ledger says so: it is then to be blended.
      *
      * <pre>{@code
      * Reworked moved = Darts.rotate(front, "waist dart", Spot.on("side seam", 60), "side dart");
@@ -115,11 +116,18 @@ public final class Darts {
                 name, Measured.widen(cut.piece(), name, apex, angle));
         Reworked opened = Panels.open(cut.piece(), motions, stay, asked);
         Pressed pressed = Pressed.byCustom(opened.piece(), name);
-        Piece moved = opened.piece().using(name, new Use.Dart(use.setBack(), pressed.leg()));
+        Reworked used = Panels.use(opened.piece(), name, new Use.Dart(use.setBack(), pressed.leg()));
+        Piece moved = used.piece();
         DartMoved told = new DartMoved(
                 dart, name, angle, left(whole, angle), Measured.intake(piece, dart), Measured.intake(moved, name));
         return new Reworked(
-                moved, Ledger.of(told).then(cut.ledger()).then(opened.ledger()).then(pressed));
+                moved,
+                Ledger.of(told)
+                        .then(cut.ledger())
+                        .then(opened.ledger())
+                        .then(used.ledger())
+                        .then(pressed)
+                        .then(closed(piece, dart, whole, angle)));
     }
 
     /**
@@ -180,7 +188,8 @@ public final class Darts {
                 left(whole, angle),
                 Measured.intake(piece, dart),
                 Measured.intake(opened.piece(), into));
-        return new Reworked(opened.piece(), Ledger.of(told).then(opened.ledger()));
+        return new Reworked(
+                opened.piece(), Ledger.of(told).then(opened.ledger()).then(closed(piece, dart, whole, angle)));
     }
 
     private static String combining(String dart, String into) {
@@ -356,12 +365,15 @@ public final class Darts {
         Piece piece = done.piece();
         double left = Measured.angle(before, dart);
         Ledger told = Ledger.EMPTY;
+        Ledger uses = Ledger.EMPTY;
         Ledger pressing = Ledger.EMPTY;
         for (Part part : parts) {
             Pressed pressed = Pressed.byCustom(piece, part.name());
             Optional<ClusterPoint> point = ClusterPoint.of(piece, part);
             double setBack = point.map(ClusterPoint::setBack).orElse(use.setBack());
-            piece = piece.using(part.name(), new Use.Dart(setBack, pressed.leg()));
+            Reworked used = Panels.use(piece, part.name(), new Use.Dart(setBack, pressed.leg()));
+            piece = used.piece();
+            uses = uses.then(used.ledger());
             if (point.isPresent()) {
                 pressing = pressing.then(point.get());
             }
@@ -376,7 +388,12 @@ public final class Darts {
                     Measured.intake(piece, part.name())));
             pressing = pressing.then(pressed);
         }
-        return new Reworked(piece, told.then(done.ledger()).then(pressing));
+        return new Reworked(
+                piece,
+                told.then(done.ledger())
+                        .then(uses)
+                        .then(pressing)
+                        .then(left == 0 ? Kink.at(before, dart) : Ledger.EMPTY));
     }
 
     /**
@@ -392,11 +409,16 @@ public final class Darts {
      */
     public static Reworked setBack(Piece piece, String dart, double setBack) {
         Use.Dart use = sewn(piece, dart);
-        Piece set = piece.using(dart, use.withSetBack(setBack));
+        Reworked used = Panels.use(piece, dart, use.withSetBack(setBack));
+        Piece set = used.piece();
         return new Reworked(
                 set,
-                Ledger.of(new Change(
-                        "sewn angle of '" + dart + "'", Quantity.ANGLE, sewnAngle(piece, dart), sewnAngle(set, dart))));
+                used.ledger()
+                        .then(new Change(
+                                "sewn angle of '" + dart + "'",
+                                Quantity.ANGLE,
+                                sewnAngle(piece, dart),
+                                sewnAngle(set, dart))));
     }
 
     /**
@@ -426,15 +448,17 @@ public final class Darts {
      */
     public static Reworked leave(Piece piece, String dart, Use.Kind kind) {
         sewn(piece, dart);
-        Piece left = piece.using(dart, new Use.Left(kind));
+        Reworked used = Panels.use(piece, dart, new Use.Left(kind));
+        Piece left = used.piece();
         String edge = ((Border.OfEdge) piece.opening(dart).mouth().border()).edge();
         return new Reworked(
                 left,
-                Ledger.of(new Change(
-                        "folded length of '" + edge + "'",
-                        Quantity.LENGTH,
-                        Lengths.folded(piece, edge),
-                        Lengths.folded(left, edge))));
+                used.ledger()
+                        .then(new Change(
+                                "folded length of '" + edge + "'",
+                                Quantity.LENGTH,
+                                Lengths.folded(piece, edge),
+                                Lengths.folded(left, edge))));
     }
 
     private static double requireAngle(Piece piece, String dart, double angle, String asked) {
@@ -444,6 +468,11 @@ public final class Darts {
                     asked, "the dart has no such angle", new Reach(Quantity.ANGLE, angle, 0, whole));
         }
         return whole;
+    }
+
+    /** What is to be said of the edge where nothing is left of a dart. */
+    private static Ledger closed(Piece before, String dart, double whole, double angle) {
+        return left(whole, angle) == 0 ? Kink.at(before, dart) : Ledger.EMPTY;
     }
 
     /** What is left of an angle; rounding is nothing. */

@@ -28,6 +28,21 @@ public sealed interface Step extends Entry {
     }
 
     /**
+     * An opening put to another use. It is told by the operation that did it, and has no sentence of its own.
+     *
+     * @param opening the name of the opening
+     * @param far whether at its other end
+     * @param before what its surplus was there before
+     * @param after what it is now
+     */
+    record Used(String opening, boolean far, Use before, Use after) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return "";
+        }
+    }
+
+    /**
      * Panels carried to a new place.
      *
      * @param panels each panel that moved
