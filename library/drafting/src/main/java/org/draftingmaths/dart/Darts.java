@@ -444,7 +444,8 @@ public final class Darts {
      * @param piece the piece
      * @param dart the name of the dart
      * @param kind what it is left as
-     * @return the piece and what was done: the folded length of its edge grows by what was stitched out before
+     * @return the piece and what was done: the folded length of its edge grows by what was stitched out before; where the edge bends by
+     *     more than 10 degrees to come across, that it is better drawn anew
      */
     public static Reworked leave(Piece piece, String dart, Use.Kind kind) {
         sewn(piece, dart);
@@ -458,7 +459,8 @@ public final class Darts {
                                 "folded length of '" + edge + "'",
                                 Quantity.LENGTH,
                                 Lengths.folded(piece, edge),
-                                Lengths.folded(left, edge))));
+                                Lengths.folded(left, edge)))
+                        .then(Bent.across(left, dart)));
     }
 
     private static double requireAngle(Piece piece, String dart, double angle, String asked) {

@@ -213,6 +213,11 @@ public final class Panels {
     /**
      * Puts an opening to another use at its mouth, as {@link Piece#using}, so that it can be undone.
      *
+     * <pre>{@code
+     * Reworked eased = Panels.use(front, "waist dart", new Use.Left(Use.Kind.EASE));
+     * Piece back = Panels.undo(eased);
+     * }</pre>
+     *
      * @param piece the piece
      * @param opening the name of the opening
      * @param use what becomes of its surplus

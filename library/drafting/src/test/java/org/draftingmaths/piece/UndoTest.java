@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
@@ -153,6 +155,48 @@ class UndoTest {
         // Analytic: rounded from t on either side a corner turned by a loses 2 t - t a / tan(a/2).
         assertThat(front().edge("waist").length() - waist.length())
                 .isCloseTo(100 - 50 * angle / Math.tan(angle / 2), within(1e-6));
+    }
+
+    /** Gathers in the hollow of an armhole leave a hump, and one curve from end to end takes it away. */
+    @Test
+    void aHumpAcrossGathersIsSaidAndBlended() {
+        Piece piece = Drawing.of("front")
+                .from(0, 0)
+                .edge("waist", Role.SEAM)
+                .line(70, 0)
+                .dart("waist dart", 85, 150, 100, 0, 20, Leg.BEFORE)
+                .line(210, 0)
+                .edge("side seam", Role.SEAM)
+                .line(230, 190)
+                .edge("armhole", Role.SEAM)
+                .curve(190, 190, 170, 260, 180, 350)
+                .edge("shoulder", Role.SEAM)
+                .line(0, 390)
+                .edge("centre front", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        Piece moved = Darts.rotate(piece, "waist dart", Spot.on("armhole", 70), "armhole dart")
+                .piece();
+        Reworked left = Darts.leave(moved, "armhole dart", Use.Kind.GATHERS);
+        assertThat(left.ledger().sentences(Steps.DEFAULT))
+                .last()
+                .asString()
+                .startsWith("Across 'armhole dart' the 'armhole' bends by ")
+                .endsWith("out of its run; draw it anew as one line (Smooth.edge), and walk its seam again.");
+        assertThat(bendsBothWays(Paper.edge(left.piece(), "armhole"))).isTrue();
+        Piece drawn = Smooth.edge(left.piece(), "armhole", new Smooth.Blend.OneCurve(), Smooth.Ends.AS_DRAWN)
+                .piece();
+        assertThat(bendsBothWays(Paper.edge(drawn, "armhole"))).isFalse();
+        assertThat(Darts.leave(piece, "waist dart", Use.Kind.EASE).ledger().sentences(Steps.DEFAULT))
+                .as("a straight edge comes straight across")
+                .noneMatch(sentence -> sentence.startsWith("Across"));
+    }
+
+    private static boolean bendsBothWays(CurvePath path) {
+        DoubleSummaryStatistics bends = path.curves().stream()
+                .flatMapToDouble(curve -> IntStream.rangeClosed(0, 20).mapToDouble(i -> curve.curvature(i / 20.0)))
+                .summaryStatistics();
+        return bends.getMin() < -1e-6 && bends.getMax() > 1e-6;
     }
 
     /** A line over a dart that lies open is told of the dart, not of a part that cannot be found. */

@@ -129,7 +129,7 @@ class StepSheetTest {
                         3. Close 'bust dart'.
                         4. Press 'side dart' downwards.
 
-                        Unchanged: the net area, 118.7 sq in (765.7 sq cm).
+                        Unchanged: the net area, 119.1 sq in (768.7 sq cm).
 
                         ## Before you cut
                         """);
