@@ -150,7 +150,7 @@ final class DartChecks {
                     overrun.by(),
                     0,
                     tolerance,
-                    "Trim it flush with " + overrun.past().words() + ", or " + otherWay(dart));
+                    "Trim the underlay flush with " + overrun.past().words() + ". " + otherWay(dart));
         }
         double peak = Underlay.peak(piece, dart);
         double longest = limits.longestPeak() * Measured.intake(piece, dart);
@@ -162,7 +162,8 @@ final class DartChecks {
                     peak,
                     longest,
                     0,
-                    "Trim it beside the stitch line, or " + otherWay(dart));
+                    "Trim the underlay to a seam allowance beside the stitch line. " + otherWay(dart)
+                            + " Or move the dart to where the seam crosses it more nearly square (Darts.rotate).");
         }
     }
 
@@ -170,19 +171,21 @@ final class DartChecks {
     private String otherWay(String dart) {
         Use.Dart use = (Use.Dart) piece.opening(dart).mouth().use();
         if (use.press().isEmpty()) {
-            return "press it to one side (Piece.using).";
+            return "Or press the dart to one side (Piece.using).";
         }
         Leg other = use.press().get().other();
         double by =
                 Underlay.overrun(piece, dart, other).map(Underlay.Overrun::by).orElse(0.0);
         if (by > tolerance) {
             return String.format(
-                    Locale.ROOT, "press it the other way (Piece.using), where it overruns by %.1f mm.", by);
+                    Locale.ROOT,
+                    "Or press the dart the other way (Piece.using), though there it reaches past by %.1f mm.",
+                    by);
         }
         double peak = Underlay.peak(piece, dart, other);
         return String.format(
                 Locale.ROOT,
-                "press it the other way (Piece.using), where the panel is wide enough and the fold ends %.1f mm %s the mouth.",
+                "Or press the dart the other way (Piece.using): there it has room, and its fold ends %.1f mm %s the mouth.",
                 Math.abs(peak),
                 peak < 0 ? "inside" : "outside");
     }

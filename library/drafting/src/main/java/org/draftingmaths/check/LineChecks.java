@@ -125,7 +125,9 @@ final class LineChecks {
         }
         double turn =
                 Truing.turn(draft, seam, end, first.get().name(), second.get().name());
-        if (Math.abs(turn) > limit) {
+        // Half a turn and more together: no line across, but the seam itself going on, as in a hem that is turned up.
+        boolean across = turn > -Math.PI / 2;
+        if (across && Math.abs(turn) > limit) {
             found.add(new Finding(
                     Kind.LINE_BREAKS,
                     "'" + first.get().name() + "' of '" + seam.first().piece() + "' and '"

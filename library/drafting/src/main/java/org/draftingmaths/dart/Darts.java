@@ -28,7 +28,6 @@ import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Stay;
-import org.draftingmaths.piece.Step;
 import org.draftingmaths.piece.Use;
 
 /** Principle one: a dart is an angle, and may be moved to wherever a slash from its apex ends. */
@@ -49,7 +48,8 @@ public final class Darts {
      * intake {@code 2 R sin(a/2)}; its width is <em>not</em> that of the old. The pivot is the apex, never the sewn point.
      *
      * <p>Conserved: the angle at the apex, the base length of every edge, the net area, the grain of the part that stays.
-     * Changed: the place of the part that turns, by the dart's angle.
+     * Changed: the place of the part that turns, by the dart's angle. Where the old dart's edge turns by more than half a degree once
+     * it is closed, the ledger says so: it is then to be blended.
      *
      * <pre>{@code
      * Reworked moved = Darts.rotate(front, "waist dart", Spot.on("side seam", 60), "side dart");
@@ -116,11 +116,18 @@ public final class Darts {
                 name, Measured.widen(cut.piece(), name, apex, angle));
         Reworked opened = Panels.open(cut.piece(), motions, stay, asked);
         Pressed pressed = Pressed.byCustom(opened.piece(), name);
-        Piece moved = opened.piece().using(name, new Use.Dart(use.setBack(), pressed.leg()));
+        Reworked used = Panels.use(opened.piece(), name, new Use.Dart(use.setBack(), pressed.leg()));
+        Piece moved = used.piece();
         DartMoved told = new DartMoved(
                 dart, name, angle, left(whole, angle), Measured.intake(piece, dart), Measured.intake(moved, name));
         return new Reworked(
-                moved, Ledger.of(told).then(cut.ledger()).then(opened.ledger()).then(pressed));
+                moved,
+                Ledger.of(told)
+                        .then(cut.ledger())
+                        .then(opened.ledger())
+                        .then(used.ledger())
+                        .then(pressed)
+                        .then(closed(piece, dart, whole, angle)));
     }
 
     /**
@@ -181,7 +188,8 @@ public final class Darts {
                 left(whole, angle),
                 Measured.intake(piece, dart),
                 Measured.intake(opened.piece(), into));
-        return new Reworked(opened.piece(), Ledger.of(told).then(opened.ledger()));
+        return new Reworked(
+                opened.piece(), Ledger.of(told).then(opened.ledger()).then(closed(piece, dart, whole, angle)));
     }
 
     private static String combining(String dart, String into) {
@@ -357,12 +365,15 @@ public final class Darts {
         Piece piece = done.piece();
         double left = Measured.angle(before, dart);
         Ledger told = Ledger.EMPTY;
+        Ledger uses = Ledger.EMPTY;
         Ledger pressing = Ledger.EMPTY;
         for (Part part : parts) {
             Pressed pressed = Pressed.byCustom(piece, part.name());
             Optional<ClusterPoint> point = ClusterPoint.of(piece, part);
             double setBack = point.map(ClusterPoint::setBack).orElse(use.setBack());
-            piece = piece.using(part.name(), new Use.Dart(setBack, pressed.leg()));
+            Reworked used = Panels.use(piece, part.name(), new Use.Dart(setBack, pressed.leg()));
+            piece = used.piece();
+            uses = uses.then(used.ledger());
             if (point.isPresent()) {
                 pressing = pressing.then(point.get());
             }
@@ -377,7 +388,12 @@ public final class Darts {
                     Measured.intake(piece, part.name())));
             pressing = pressing.then(pressed);
         }
-        return new Reworked(piece, told.then(done.ledger()).then(pressing));
+        return new Reworked(
+                piece,
+                told.then(done.ledger())
+                        .then(uses)
+                        .then(pressing)
+                        .then(left == 0 ? Kink.at(before, dart) : Ledger.EMPTY));
     }
 
     /**
@@ -393,11 +409,16 @@ public final class Darts {
      */
     public static Reworked setBack(Piece piece, String dart, double setBack) {
         Use.Dart use = sewn(piece, dart);
-        Piece set = piece.using(dart, use.withSetBack(setBack));
+        Reworked used = Panels.use(piece, dart, use.withSetBack(setBack));
+        Piece set = used.piece();
         return new Reworked(
                 set,
-                Ledger.of(new Change(
-                        "sewn angle of '" + dart + "'", Quantity.ANGLE, sewnAngle(piece, dart), sewnAngle(set, dart))));
+                used.ledger()
+                        .then(new Change(
+                                "sewn angle of '" + dart + "'",
+                                Quantity.ANGLE,
+                                sewnAngle(piece, dart),
+                                sewnAngle(set, dart))));
     }
 
     /**
@@ -424,25 +445,26 @@ public final class Darts {
      * @param piece the piece
      * @param dart the name of the dart
      * @param kind what it is left as
-     * @return the piece and what was done: the folded length of its edge grows by what was stitched out before
+     * @return the piece and what was done: the folded length of its edge grows by what was stitched out before; where the edge bends by
+     *     more than 10 degrees to come across, that it is better drawn anew
      */
     public static Reworked leave(Piece piece, String dart, Use.Kind kind) {
         if (piece.insideDarts().stream().anyMatch(inside -> inside.name().equals(dart))) {
             return Panels.unmark(piece, dart);
         }
-        Use before = sewn(piece, dart);
-        Use.Left after = new Use.Left(kind);
-        Piece left = piece.using(dart, after);
+        sewn(piece, dart);
+        Reworked used = Panels.use(piece, dart, new Use.Left(kind));
+        Piece left = used.piece();
         String edge = ((Border.OfEdge) piece.opening(dart).mouth().border()).edge();
         return new Reworked(
                 left,
-                Ledger.of(
-                        new Step.Left(dart, before, after),
-                        new Change(
+                used.ledger()
+                        .then(new Change(
                                 "folded length of '" + edge + "'",
                                 Quantity.LENGTH,
                                 Lengths.folded(piece, edge),
-                                Lengths.folded(left, edge))));
+                                Lengths.folded(left, edge)))
+                        .then(Bent.across(left, dart)));
     }
 
     private static double requireAngle(Piece piece, String dart, double angle, String asked) {
@@ -452,6 +474,11 @@ public final class Darts {
                     asked, "the dart has no such angle", new Reach(Quantity.ANGLE, angle, 0, whole));
         }
         return whole;
+    }
+
+    /** What is to be said of the edge where nothing is left of a dart. */
+    private static Ledger closed(Piece before, String dart, double whole, double angle) {
+        return left(whole, angle) == 0 ? Kink.at(before, dart) : Ledger.EMPTY;
     }
 
     /** What is left of an angle; rounding is nothing. */

@@ -124,9 +124,10 @@ public final class LegSlashes {
                     Measured.widen(cut.piece(), slash.name(), line.pointAt(slash.arc()), slash.share() * angle));
         }
         Reworked opened = Panels.open(cut.piece(), motions, Stay.CENTRE, asked);
+        Reworked used = Panels.use(opened.piece(), dart, Use.SLASH);
         return new Reworked(
-                opened.piece().using(dart, Use.SLASH),
-                cut.ledger().then(opened.ledger()).then(sliver));
+                used.piece(),
+                cut.ledger().then(opened.ledger()).then(used.ledger()).then(sliver));
     }
 
     private static void requireOnLeg(Piece piece, String dart, Leg leg, List<OnLeg> slashes, String asked) {

@@ -6,6 +6,7 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Nearest;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Detach;
 import org.draftingmaths.piece.Detached;
@@ -21,6 +22,9 @@ import org.draftingmaths.piece.Stay;
 
 /** Darts taken into seams: through the apex, across a yoke, or beside the apex with what is left over. */
 public final class StyleLines {
+
+    /** How far in mm a line may pass from a dart's point for a seam to shape it: 25 mm (common practice). */
+    public static final double FURTHEST = 25;
 
     private StyleLines() {}
 
@@ -60,7 +64,10 @@ public final class StyleLines {
         return new Detached(
                 parted.before(),
                 parted.after(),
-                cut.ledger().then(new IntoSeam(dart, angle)).then(parted.ledger()));
+                cut.ledger()
+                        .then(new IntoSeam(dart, angle))
+                        .then(parted.ledger())
+                        .then(Kink.at(piece, dart)));
     }
 
     /**
@@ -91,7 +98,7 @@ public final class StyleLines {
         }
         Reworked done = Panels.open(
                 part, java.util.Map.of(gap, Measured.closing(part, gap)), Stay.CENTRE, "Close '" + gap + "'");
-        return new Reworked(done.piece(), done.ledger());
+        return new Reworked(done.piece(), done.ledger().then(Kink.at(part, gap)));
     }
 
     /**
@@ -100,8 +107,14 @@ public final class StyleLines {
      * @param distance how far in mm the apex lies from the line
      * @param arc where on the line the apex is nearest, in mm from its start
      * @param width how wide what is left over is at the line, {@code 2 d sin(a/2)}, in mm
+     * @param findings one when the apex lies farther than {@link #FURTHEST} from the line
      */
-    public record LeftOver(double distance, double arc, double width) {}
+    public record LeftOver(double distance, double arc, double width, List<Finding> findings) {
+        /** Copies the list. */
+        public LeftOver {
+            findings = List.copyOf(findings);
+        }
+    }
 
     /**
      * What would be left over at a line if a dart were closed into it: with {@code d} the distance of the apex from the line and
@@ -110,13 +123,23 @@ public final class StyleLines {
      * @param part a part that has both the line as an edge and the dart
      * @param dart the name of the dart
      * @param line the name of the line's edge
-     * @return what is left over
+     * @return what is left over, with a finding when the line passes too far from the apex
      */
     public static LeftOver leftOver(Piece part, String dart, String line) {
         CurvePath edge = Paper.edge(part, line);
         Nearest nearest = Nearest.of(edge, Measured.tip(part, dart));
         double distance = nearest.distance();
-        return new LeftOver(distance, nearest.at(), 2 * distance * Math.sin(Measured.angle(part, dart) / 2));
+        List<Finding> findings = distance <= FURTHEST
+                ? List.of()
+                : List.of(new Finding(
+                        Finding.Kind.LINE_TOO_FAR,
+                        "'" + line + "' and '" + dart + "' of '" + part.name() + "'",
+                        Quantity.LENGTH,
+                        distance,
+                        FURTHEST,
+                        0,
+                        "Draw the line nearer to the point, or leave the dart a dart of its own."));
+        return new LeftOver(distance, nearest.at(), 2 * distance * Math.sin(Measured.angle(part, dart) / 2), findings);
     }
 
     /**
@@ -127,7 +150,7 @@ public final class StyleLines {
      * @param dart the name of the dart
      * @param line the name of the line's edge
      * @param leftOver the name of what is left over
-     * @param furthest how far the apex may lie from the line, in mm; common practice is 25 mm
+     * @param furthest how far the apex may lie from the line, in mm, for example {@link #FURTHEST}
      * @return the part, and what was done
      * @throws DraftingException when the line misses the apex by more, or as {@link Darts#rotate}
      */

@@ -15,6 +15,7 @@ import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.piece.Border;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Notch;
+import org.draftingmaths.piece.Panels;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
@@ -123,22 +124,22 @@ public final class Gathers {
             slashes.add(new Spread.Opened(slash, gap, farShare * gap));
         }
         Reworked spread = Spread.all(piece, slashes, stay);
-        Piece gathered = spread.piece();
+        Reworked gathered = spread;
         for (Spread.Opened each : slashes) {
             String name = each.slash().name();
-            gathered = gathered.using(name, new Use.Left(Use.Kind.GATHERS));
+            gathered = gathered.then(Panels.use(gathered.piece(), name, new Use.Left(Use.Kind.GATHERS)));
             if (farShare > 0) {
-                gathered = gathered.usingFar(name, new Use.Left(Use.Kind.FLARE));
+                gathered = gathered.then(Panels.useFar(gathered.piece(), name, new Use.Left(Use.Kind.FLARE)));
             }
         }
         return new Reworked(
-                gathered,
-                spread.ledger()
+                gathered.piece(),
+                gathered.ledger()
                         .then(new Change(
                                 "length of '" + from.edge() + "' between the notches",
                                 Quantity.LENGTH,
                                 finished,
-                                Lengths.folded(gathered, from, to))));
+                                Lengths.folded(gathered.piece(), from, to))));
     }
 
     /**

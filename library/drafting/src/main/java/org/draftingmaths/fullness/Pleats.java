@@ -16,6 +16,7 @@ import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Mouth;
 import org.draftingmaths.piece.Opening;
+import org.draftingmaths.piece.Panels;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Slash;
@@ -68,15 +69,16 @@ public final class Pleats {
                                 pleat.slash(), pleat.layers() * pleat.underlay(), pleat.layers() * pleat.farUnderlay()))
                         .toList(),
                 stay);
-        Piece folded = spread.piece();
-        Ledger ledger = spread.ledger();
+        Reworked folded = spread;
+        Ledger told = Ledger.EMPTY;
         for (Pleat pleat : pleats) {
             String name = pleat.slash().name();
             Use use = new Use.Folded(pleat.under(), pleat.depth(), Use.Stitched.LEGS);
-            folded = folded.using(name, use).usingFar(name, use);
-            ledger = ledger.then(new Folded(name, pleat.under(), pleat.underlay(), pleat.farUnderlay(), pleat.depth()));
+            folded = folded.then(Panels.use(folded.piece(), name, use));
+            folded = folded.then(Panels.useFar(folded.piece(), name, use));
+            told = told.then(new Folded(name, pleat.under(), pleat.underlay(), pleat.farUnderlay(), pleat.depth()));
         }
-        return new Reworked(folded, ledger);
+        return new Reworked(folded.piece(), folded.ledger().then(told));
     }
 
     private static boolean bends(org.draftingmaths.curve.CurvePath path) {
@@ -126,10 +128,10 @@ public final class Pleats {
                     "the stitching would run past its point",
                     new Reach(Quantity.LENGTH, depth, 0, leg));
         }
-        Piece tucked = piece.using(dart, new Use.Folded(under, depth, lines));
+        Reworked tucked = Panels.use(piece, dart, new Use.Folded(under, depth, lines));
         double layers = under == Use.Under.BOTH ? 4 : 2;
         double underlay = Measured.intake(piece, dart) / layers;
-        return new Reworked(tucked, Ledger.of(new Folded(dart, under, underlay, 0, depth)));
+        return new Reworked(tucked.piece(), tucked.ledger().then(new Folded(dart, under, underlay, 0, depth)));
     }
 
     /**

@@ -46,6 +46,8 @@ public record Finding(
         TIP_BEYOND_LEG("the point is set back beyond the mouth"),
         /** A dart wider than one dart should be. */
         DART_WIDE("the dart is wider than one dart should be"),
+        /** A seam line passes too far from a dart's point to shape it. */
+        LINE_TOO_FAR("the line passes too far from the dart's point for a seam to shape it"),
         /** A dart so narrow that it is better eased in. */
         DART_SMALL("the dart is too small to be worth sewing"),
         /** The shaped legs of a dart cross on its fold line. */

@@ -63,13 +63,16 @@ public record Ledger(List<Entry> entries) {
     }
 
     /**
-     * Every entry as its sentence.
+     * Every entry as its sentence; one that only an undo needs has none.
      *
      * @param steps the steps to which lengths are rounded for print
      * @return the sentences, in order
      */
     public List<String> sentences(Steps steps) {
-        return entries.stream().map(entry -> entry.sentence(steps)).toList();
+        return entries.stream()
+                .map(entry -> entry.sentence(steps))
+                .filter(sentence -> !sentence.isEmpty())
+                .toList();
     }
 
     /**

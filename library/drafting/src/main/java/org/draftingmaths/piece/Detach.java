@@ -60,6 +60,7 @@ public final class Detach {
         for (int i = 0; i <= line.folded().size(); i++) {
             String name = line.folded().isEmpty() ? line.name() : line.name() + " " + (i + 1);
             CurvePath here = whole.between(begun, whole.length()).transformed(fold.inverse());
+            requireNoOpenDart(cut.piece(), line, here, asked);
             if (i == line.folded().size()) {
                 cut = cut.then(Panels.cut(cut.piece(), new Slash(name, from, line.to(), Optional.of(here))));
                 links.add(new Link(name, true, over));
@@ -211,6 +212,26 @@ public final class Detach {
                     "it passes just through an end of '" + dart + "'; cut a little beside it, or through its point");
         }
         return found;
+    }
+
+    /** A dart that lies open in the way of a line must be folded first: the line is one on the folded sheet only. */
+    private static void requireNoOpenDart(Piece piece, StyleLine line, CurvePath here, String asked) {
+        piece.openings().stream()
+                .filter(opening -> opening.mouth().use() instanceof Use.Dart)
+                .map(Opening::name)
+                .filter(dart -> !line.folded().contains(dart))
+                .filter(dart -> crosses(here, Measured.leg(piece, dart, Leg.BEFORE))
+                        && crosses(here, Measured.leg(piece, dart, Leg.AFTER)))
+                .findFirst()
+                .ifPresent(dart -> {
+                    throw new DraftingException(
+                            asked, "'" + dart + "' lies open across it; fold it first, with folding(\"" + dart + "\")");
+                });
+    }
+
+    private static boolean crosses(CurvePath line, CurvePath leg) {
+        return Meets.of(line, leg).points().stream()
+                .anyMatch(meet -> meet.onFirst() > ENDS && meet.onFirst() < line.length() - ENDS);
     }
 
     private static void requireEqualLegs(Opening dart, String asked) {

@@ -209,6 +209,66 @@ public final class Panels {
         return Fill.fill(piece, piece.opening(name));
     }
 
+    // ------------------------------------------------------------------------------------------------ use
+
+    /**
+     * Puts an opening to another use at its mouth, as {@link Piece#using}, so that it can be undone.
+     *
+     * <pre>{@code
+     * Reworked eased = Panels.use(front, "waist dart", new Use.Left(Use.Kind.EASE));
+     * Piece back = Panels.undo(eased);
+     * }</pre>
+     *
+     * @param piece the piece
+     * @param opening the name of the opening
+     * @param use what becomes of its surplus
+     * @return the piece and what was done
+     * @throws DraftingException as {@link Piece#using}
+     */
+    public static Reworked use(Piece piece, String opening, Use use) {
+        Use before = piece.opening(opening).mouth().use();
+        return new Reworked(piece.using(opening, use), Ledger.of(new Step.Used(opening, false, before, use)));
+    }
+
+    /**
+     * Puts an opening to another use at its other end, as {@link Piece#usingFar}, so that it can be undone.
+     *
+     * @param piece the piece
+     * @param opening the name of the opening
+     * @param use what becomes of its surplus there
+     * @return the piece and what was done
+     * @throws IllegalArgumentException as {@link Piece#usingFar}
+     * @throws DraftingException as {@link Piece#usingFar}
+     */
+    public static Reworked useFar(Piece piece, String opening, Use use) {
+        Piece used = piece.usingFar(opening, use);
+        Use before = piece.opening(opening).farMouth().orElseThrow().use();
+        return new Reworked(used, Ledger.of(new Step.Used(opening, true, before, use)));
+    }
+
+    private static Piece unused(Piece piece, Step.Used used) {
+        String asked = "Undo the use of '" + used.opening() + "'";
+        Opening now = requireUse(piece, used.opening(), used.far(), used.after(), asked);
+        Opening then = used.far() ? now.usedFar(used.before()) : now.used(used.before());
+        return piece.withOpenings(
+                piece.openings().stream()
+                        .map(each -> each.equals(now) ? then : each)
+                        .toList(),
+                piece.panels());
+    }
+
+    private static Opening requireUse(Piece piece, String name, boolean far, Use use, String asked) {
+        return piece.openings().stream()
+                .filter(each -> each.name().equals(name))
+                .filter(each -> far
+                        ? each.farMouth()
+                                .filter(mouth -> mouth.use().equals(use))
+                                .isPresent()
+                        : each.mouth().use().equals(use))
+                .findFirst()
+                .orElseThrow(() -> changedSince(asked));
+    }
+
     // ------------------------------------------------------------------------------------------------ mirror
 
     /**
@@ -262,7 +322,9 @@ public final class Panels {
 
     private static Piece undo(Piece piece, Step step) {
         if (step instanceof Step.Cut cut) {
-            return join(piece, cut.opening()).piece();
+            return uncut(piece, cut);
+        } else if (step instanceof Step.Used used) {
+            return unused(piece, used);
         } else if (step instanceof Step.Moved moved) {
             return movedBack(piece, moved);
         } else if (step instanceof Step.Joined joined) {
@@ -287,9 +349,6 @@ public final class Panels {
         } else if (step instanceof Step.GrainTurned turned) {
             return piece.withGrain(Optional.of(turned.before()));
         }
-        if (step instanceof Step.Left left) {
-            return usedAgain(piece, left);
-        }
         if (step instanceof Step.MarkLeft left) {
             return markedAgain(piece, left);
         }
@@ -299,13 +358,6 @@ public final class Panels {
                     "two pieces came of it; attach them (Detach.attach)");
         }
         return piece.withGrain(((Step.GrainRedrawn) step).before());
-    }
-
-    private static Piece usedAgain(Piece piece, Step.Left left) {
-        if (!piece.opening(left.opening()).mouth().use().equals(left.after())) {
-            throw changedSince("Sew '" + left.opening() + "' again");
-        }
-        return piece.using(left.opening(), left.before());
     }
 
     private static Piece markedAgain(Piece piece, Step.MarkLeft left) {
@@ -363,6 +415,19 @@ public final class Panels {
                 on.get(0),
                 panel.darts().stream().filter(each -> !each.equals(laid)).toList());
         return new Reworked(without, Ledger.of(new Step.MarkLeft(dart, laid, witness(panel))));
+    }
+
+    /** The cut that is undone must be as it was made: undecided and closed again by what was undone before it. */
+    private static Piece uncut(Piece piece, Step.Cut cut) {
+        String asked = "Take back the cut '" + cut.opening() + "'";
+        Opening opening = requireUse(piece, cut.opening(), false, Use.SLASH, asked);
+        if (opening.farMouth().isPresent()) {
+            requireUse(piece, cut.opening(), true, Use.SLASH, asked);
+        }
+        if (!closed(piece, cut.opening())) {
+            throw changedSince(asked);
+        }
+        return join(piece, cut.opening()).piece();
     }
 
     private static Piece movedBack(Piece piece, Step.Moved moved) {

@@ -22,8 +22,13 @@ public record Reworked(Piece piece, Ledger ledger) {
         return new Reworked(next, ledger.then(entry));
     }
 
-    /** This operation and then another, done to its piece. */
-    Reworked then(Reworked next) {
+    /**
+     * This operation and then another, done to its piece.
+     *
+     * @param next the other
+     * @return both
+     */
+    public Reworked then(Reworked next) {
         return new Reworked(next.piece, ledger.then(next.ledger));
     }
 }

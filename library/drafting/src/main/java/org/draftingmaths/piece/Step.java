@@ -28,6 +28,30 @@ public sealed interface Step extends Entry {
     }
 
     /**
+     * An opening put to another use. It is told by the operation that did it, and has no sentence of its own.
+     *
+     * @param opening the name of the opening
+     * @param far whether at its other end
+     * @param before what its surplus was there before
+     * @param after what it is now
+     */
+    record Used(String opening, boolean far, Use before, Use after) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            if (!(after instanceof Use.Left left)) {
+                return "";
+            }
+            String surplus = switch (left.kind()) {
+                case SLASH -> "what becomes of its surplus is not decided yet";
+                case EASE -> "its surplus is eased in";
+                case GATHERS -> "its surplus is gathered";
+                case FLARE -> "its surplus hangs free";
+            };
+            return "Leave '" + opening + "' unsewn: " + surplus + ".";
+        }
+    }
+
+    /**
      * Panels carried to a new place.
      *
      * @param panels each panel that moved
@@ -198,26 +222,6 @@ public sealed interface Step extends Entry {
         @Override
         public String sentence(Steps steps) {
             return "Go on beyond '" + edge.name() + "', which is now the line '" + line + "' on the cloth.";
-        }
-    }
-
-    /**
-     * A dart left unsewn.
-     *
-     * @param opening the name of the opening
-     * @param before what became of it
-     * @param after what becomes of it now
-     */
-    record Left(String opening, Use before, Use.Left after) implements Step {
-        @Override
-        public String sentence(Steps steps) {
-            String surplus = switch (after.kind()) {
-                case SLASH -> "what becomes of its surplus is not decided yet";
-                case EASE -> "its surplus is eased in";
-                case GATHERS -> "its surplus is gathered";
-                case FLARE -> "its surplus hangs free";
-            };
-            return "Leave '" + opening + "' unsewn: " + surplus + ".";
         }
     }
 

@@ -2,6 +2,7 @@ package org.draftingmaths.unit;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,6 +22,14 @@ final class LengthReader {
             Pattern.compile("(?:(?<whole>[0-9]+)(?: +|-))?(?<top>[0-9]+)/(?<bottom>[0-9]+) *(?:in|\")");
     private static final Pattern NUMBER = Pattern.compile("(?<number>[0-9]+(?:\\.[0-9]+)?) *(?<unit>in|\"|cm|mm)");
 
+    /** The single signs of the trade's fractions, and what they stand for. */
+    private static final Map<String, String> SIGNS = Map.of(
+            "\u00bd", "1/2", "\u00bc", "1/4", "\u00be", "3/4", "\u215b", "1/8", "\u215c", "3/8", "\u215d", "5/8",
+            "\u215e", "7/8");
+
+    private static final Pattern SIGN = Pattern.compile("(?<digit>[0-9]?)(?<sign>[\u00bc-\u00be\u215b-\u215e])");
+    private static final Pattern OTHER_SIGN = Pattern.compile("[\u2150-\u215a\u215f\u2189]");
+
     private static final Pattern DIGIT_COMMA_DIGIT = Pattern.compile("[0-9] *, *[0-9]");
     private static final Pattern TWO_NUMBERS = Pattern.compile("[0-9]+(?: +|-)[0-9]+ *(?:in|\")");
     private static final Pattern BARE_NUMBER = Pattern.compile("[0-9]+(?:\\.[0-9]+)?|(?:[0-9]+[ -]+)?[0-9]+/[0-9]+");
@@ -31,7 +40,7 @@ final class LengthReader {
     private LengthReader() {}
 
     static Length read(String text) {
-        String trimmed = Objects.requireNonNull(text, "text").strip();
+        String trimmed = spelled(Objects.requireNonNull(text, "text").strip());
         if (trimmed.length() > LONGEST_TEXT) {
             throw refused(trimmed.substring(0, 40) + "...", "it has more than " + LONGEST_TEXT + " characters");
         }
@@ -44,6 +53,13 @@ final class LengthReader {
             return fromNumber(number, text);
         }
         throw refused(text, reason(trimmed));
+    }
+
+    /** Every single-sign fraction written out, one space after the whole number: 1\u00bd becomes 1 1/2. */
+    private static String spelled(String text) {
+        return SIGN.matcher(text)
+                .replaceAll(
+                        found -> (found.group(1).isEmpty() ? "" : found.group(1) + " ") + SIGNS.get(found.group(2)));
     }
 
     /** Reads a length that must be written in inches. */
@@ -125,6 +141,9 @@ final class LengthReader {
         }
         if (HALF_POINT.matcher(text).matches()) {
             return "a decimal point needs digits on both sides";
+        }
+        if (OTHER_SIGN.matcher(text).find()) {
+            return "of the fractions in one sign only halves, quarters and eighths are read; write others as in 2/3 in";
         }
         return "it is not a number with a unit";
     }

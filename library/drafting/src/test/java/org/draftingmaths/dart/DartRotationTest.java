@@ -76,7 +76,9 @@ class DartRotationTest {
                         "The angle of 'side dart' is now 15.2°; there was none before.",
                         "The angle of 'waist dart' was 15.2°; nothing of it is left.",
                         "The net area stays 107.5 sq in (693.5 sq cm).",
-                        "Press 'side dart' downwards.");
+                        "Press 'side dart' downwards.",
+                        "'waist' turns by 15.2° where 'waist dart' is closed; blend it there (Smooth.edge), and walk its seam"
+                                + " again.");
         assertThat(SameCloth.differences(Panels.undo(moved), front, 1e-9)).isEmpty();
     }
 

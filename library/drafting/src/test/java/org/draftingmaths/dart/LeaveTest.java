@@ -62,6 +62,6 @@ class LeaveTest {
         Piece since = left.piece().using("bust dart", new Use.Left(Use.Kind.GATHERS));
         assertThatThrownBy(() -> Panels.undo(new Reworked(since, left.ledger())))
                 .isInstanceOf(DraftingException.class)
-                .hasMessageContaining("Sew 'bust dart' again: the piece was changed since");
+                .hasMessageContaining("Undo the use of 'bust dart': the piece was changed since");
     }
 }

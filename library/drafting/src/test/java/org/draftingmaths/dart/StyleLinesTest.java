@@ -23,6 +23,7 @@ import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.StyleLine;
 import org.draftingmaths.piece.Use;
 import org.draftingmaths.seam.Walk;
+import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 
 /** Darts in seams, darts in clusters, and slashes that end on a leg. */
@@ -119,6 +120,21 @@ class StyleLinesTest {
         Piece centre = parted.with("centre front");
         StyleLines.LeftOver over = StyleLines.leftOver(centre, "waist dart", "panel seam");
         assertThat(over.distance()).isGreaterThan(10);
+        assertThat(over.findings()).isEmpty();
+        Spot far = Spot.on("shoulder", shoulderArc(front, 72));
+        StyleLines.LeftOver tooFar = StyleLines.leftOver(
+                Detach.across(front, StyleLine.straight("panel seam", far, Spot.on("waist", 50)), "side", "centre")
+                        .with("side seam"),
+                "waist dart",
+                "panel seam");
+        assertThat(tooFar.distance()).isGreaterThan(StyleLines.FURTHEST);
+        assertThat(tooFar.findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.sentence(Steps.DEFAULT))
+                        .startsWith(
+                                "'panel seam' and 'waist dart' of 'side': the line passes too far from the dart's point"
+                                        + " for a seam to shape it; measured ")
+                        .contains("expected 1 in (2.5 cm)"));
         double angle = 2 * Math.asin(20 / Math.hypot(20, APEX));
         assertThat(over.width()).isCloseTo(2 * over.distance() * Math.sin(angle / 2), within(1e-12));
         Reworked closed = StyleLines.beside(centre, "waist dart", "panel seam", "short dart", 25);

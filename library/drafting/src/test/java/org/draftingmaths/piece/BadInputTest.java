@@ -167,7 +167,7 @@ class BadInputTest {
     /** A bow-tie is a finding; nothing can be cut from it. */
     @Test
     void bowTie() {
-        Piece bowTie = Drawing.of("bow-tie")
+        Reworked drawn = Drawing.of("bow-tie")
                 .from(0, 0)
                 .edge("one", Role.SEAM)
                 .line(200, 100)
@@ -177,7 +177,11 @@ class BadInputTest {
                 .line(0, 120)
                 .edge("four", Role.SEAM)
                 .line(0, 0)
-                .piece();
+                .drawn();
+        Piece bowTie = drawn.piece();
+        assertThat(drawn.ledger().sentences(Steps.DEFAULT))
+                .contains(
+                        "The outline of 'bow-tie' crosses itself at (109.1, 54.5); mend it before anything is cut from it.");
         List<Finding> findings = Checks.piece(bowTie, 0.5);
         assertThat(findings)
                 .extracting(finding -> finding.sentence(Steps.DEFAULT))

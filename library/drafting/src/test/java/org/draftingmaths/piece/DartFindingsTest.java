@@ -215,8 +215,8 @@ class DartFindingsTest {
                 .startsWith(
                         "'dart' of 'front', past 'side seam': the underlay reaches past the panel it is pressed to; measured")
                 .endsWith(
-                        "Trim it flush with 'side seam', or press it the other way (Piece.using), where the panel is wide"
-                                + " enough and the fold ends 3.3 mm outside the mouth.");
+                        "Trim the underlay flush with 'side seam'. Or press the dart the other way (Piece.using): there it has"
+                                + " room, and its fold ends 3.3 mm outside the mouth.");
         assertThat(Underlay.overrun(piece, "dart", Leg.BEFORE)).isEmpty();
         assertThat(Checks.piece(piece.using("dart", new Use.Dart(0, Leg.BEFORE)), 0.5))
                 .isEmpty();
@@ -249,7 +249,7 @@ class DartFindingsTest {
                 .singleElement()
                 .asString()
                 .contains("past 'centre front'")
-                .contains("press it the other way (Piece.using), where it overruns by");
+                .contains("Or press the dart the other way (Piece.using), though there it reaches past by");
     }
 
     /** Between two darts the panel may be narrower than the underlay: it reaches past the other dart's leg. */
@@ -307,7 +307,10 @@ class DartFindingsTest {
                 .asString()
                 .startsWith(
                         "'armhole dart' of 'front': the underlay is very long, because the seam runs nearly along the leg;")
-                .contains("Trim it beside the stitch line, or press it the other way (Piece.using)");
+                .contains(
+                        "Trim the underlay to a seam allowance beside the stitch line. Or press the dart the other way"
+                                + " (Piece.using): there it has room")
+                .endsWith("Or move the dart to where the seam crosses it more nearly square (Darts.rotate).");
         Use.Dart use = (Use.Dart) lower.opening("armhole dart").mouth().use();
         Piece other = lower.using(
                 "armhole dart", use.pressed(use.press().orElseThrow().other()));

@@ -142,7 +142,7 @@ class DetachTest {
         assertThatThrownBy(() -> Detach.across(front, StyleLine.straight("yoke", armhole, centre), "a", "b"))
                 .isInstanceOf(DraftingException.class)
                 .hasMessageContaining(
-                        "no part of the piece has both 'armhole' at 90.0 mm and 'centre front' at 60.0 mm on its edge: an opening lies between");
+                        "'shoulder dart' lies open across it; fold it first, with folding(\"shoulder dart\")");
         assertThatThrownBy(() -> Detach.across(
                         front,
                         StyleLine.straight("yoke", armhole, centre).folding("shoulder dart", "waist dart"),

@@ -127,6 +127,7 @@ public record StepSheet(String title, List<Section> sections) {
         static Told of(Ledger ledger, Steps steps) {
             List<Entry> deeds = ledger.entries().stream()
                     .filter(entry -> !(entry instanceof Change))
+                    .filter(entry -> !entry.sentence(steps).isEmpty())
                     .toList();
             List<String> aims = new ArrayList<>();
             List<String> done = new ArrayList<>();
