@@ -1,6 +1,7 @@
 package org.draftingmaths.seam;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -9,18 +10,20 @@ import org.draftingmaths.curve.Nearest;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.piece.Border;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Run;
 import org.draftingmaths.piece.Seam;
 
 /**
  * How alike the two edges of a seam are: a side seam hangs straight only where both run alike to the threads. Length alone does not say so.
  *
  * <p>Angles are those between the edge, in the direction of sewing, and the grain upwards, seen with the cloth to the left, so that two mirrored edges
- * have one angle. The shape is the farthest that one edge strays from the other when they are laid on one another start on start and chord on
+ * have one angle; darts in the edges are folded. The shape is the farthest that one edge strays from the other when they are laid on one another start on start and chord on
  * chord, the one turned over if need be.
  *
  * @param seam the name of the seam
@@ -79,7 +82,7 @@ public record Balance(
     private record Side(CurvePath line, Vector2D grain, boolean left) {
 
         static Side of(Piece piece, Seam.Mate mate) {
-            CurvePath own = Paper.edge(piece, mate.edge());
+            CurvePath own = closed(piece, mate.edge());
             boolean forward = Paper.sides(piece).stream()
                     .filter(side -> side.edge().equals(mate.edge()))
                     .allMatch(PaperSide::forward);
@@ -89,6 +92,16 @@ public record Balance(
                             "Compare '" + mate.edge() + "' of '" + piece.name() + "' with its mate",
                             "the piece has no grain line"));
             return new Side(mate.forward() ? own : own.reversed(), grain, forward == mate.forward());
+        }
+
+        /** The edge with its darts folded, where the longest stretch of it lies. */
+        private static CurvePath closed(Piece piece, String edge) {
+            Run longest = piece.panels().stream()
+                    .flatMap(panel -> panel.ring().stream())
+                    .filter(run -> run.border().equals(new Border.OfEdge(edge)))
+                    .max(Comparator.comparingDouble(Run::length))
+                    .orElseThrow();
+            return piece.edge(edge).base().transformed(longest.motion());
         }
 
         double angle(Vector2D way) {

@@ -17,6 +17,11 @@ import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.measure.Ease;
+import org.draftingmaths.measure.Measure;
+import org.draftingmaths.measure.Measurements;
+import org.draftingmaths.measure.ProportionRules;
+import org.draftingmaths.measure.Wearer;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Panels;
@@ -25,6 +30,8 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Spot;
+import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -320,6 +327,24 @@ class SeamTruingTest {
                                 random.nextDouble(-1, 1), random.nextDouble(-1, 1)))
                 .piece();
         Balance balance = Balance.of(new Draft("skirt", List.of(front, back), List.of(SIDE)), SIDE);
+        assertThat(balance.findings(1e-9, 1e-6)).isEmpty();
+    }
+
+    /** A dart moved into one side seam turns its upper part on paper; sewn, the seam is as balanced as before. */
+    @Test
+    void aDartInTheSeamIsFolded() {
+        Draft bodice = org.draftingmaths.block.TorsoBlock.bodice(
+                        Measurements.of("figure", Wearer.ADULT)
+                                .with(Measure.BUST, Length.cm(92))
+                                .with(Measure.WAIST, Length.cm(74))
+                                .with(Measure.HIP, Length.cm(98))
+                                .filledBy(ProportionRules.TORSO),
+                        Ease.CLOSE_FITTING)
+                .draft();
+        Piece front = org.draftingmaths.dart.Darts.rotate(
+                        bodice.piece("front"), "bust dart", Spot.on("side seam", 120), "side dart")
+                .piece();
+        Balance balance = Balance.of(bodice.with(front), bodice.seams().get(1));
         assertThat(balance.findings(1e-9, 1e-6)).isEmpty();
     }
 
