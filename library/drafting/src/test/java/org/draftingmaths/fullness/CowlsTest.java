@@ -109,8 +109,11 @@ class CowlsTest {
                     .isCloseTo(Lengths.folded(front, kept), within(1e-8));
         }
         assertThat(Checks.all(bodice.with(cowl.piece()), 1e-6))
-                .as("little may be left of the dart that went into the cowl, and is better eased")
-                .allMatch(finding -> finding.kind() == Finding.Kind.DART_SMALL);
+                .as(
+                        "little may be left of the dart that went into the cowl; its straight edge comes to the shoulder at an angle of its own")
+                .allMatch(finding -> finding.kind() == Finding.Kind.DART_SMALL
+                        || (finding.kind() == Finding.Kind.LINE_BREAKS
+                                && finding.where().startsWith("'neckline'")));
         assertThat(cowl.piece()
                         .grain()
                         .orElseThrow()

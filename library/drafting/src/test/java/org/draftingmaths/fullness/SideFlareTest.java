@@ -2,6 +2,7 @@ package org.draftingmaths.fullness;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.stream.Stream;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Lengths;
@@ -102,7 +104,11 @@ class SideFlareTest {
         }
         assertThat(both.firstTurn()).isCloseTo(both.secondTurn(), within(1e-9));
         Draft flared = draft.with(both.first().piece()).with(both.second().piece());
-        assertThat(Checks.all(flared, 1e-6)).isEmpty();
+        assertThat(Checks.all(flared, 1e-6))
+                .as("nothing but what was so before: the waists of these plain panels meet at a peak")
+                .extracting(Finding::kind, Finding::where)
+                .containsExactly(
+                        tuple(Finding.Kind.LINE_BREAKS, "'waist' of 'front' and 'waist' of 'back' at seam 'side'"));
     }
 
     private static CurvePath downwards(CurvePath side) {
