@@ -38,25 +38,6 @@ final class Assembly {
         }
     }
 
-    /** Said of an outline that crosses itself: it is taken as it is drawn, and the checks find it. */
-    record OutlineCrosses(String piece, Vector2D at) implements Entry {
-        @Override
-        public String sentence(Steps steps) {
-            return "The outline of '" + piece + "' crosses itself at " + Outlines.words(at)
-                    + "; mend it before anything is cut from it.";
-        }
-    }
-
-    private static Ledger crossings(Piece piece) {
-        Ledger told = Ledger.EMPTY;
-        for (Panel panel : piece.panels()) {
-            for (Meet meet : Meets.selfMeets(piece.place(panel.ring())).points()) {
-                told = told.then(new OutlineCrosses(piece.name(), meet.point()));
-            }
-        }
-        return told;
-    }
-
     Reworked assemble() {
         for (int i = 0; i < drawing.items().size(); i++) {
             if (drawing.items().get(i) instanceof Drawing.Item.Begin begin) {
@@ -83,8 +64,7 @@ final class Assembly {
         for (Notch notch : drawing.notches()) {
             marked = marked.notched(notch);
         }
-        Ledger told = clockwise ? Ledger.of(new OutlineTurned(drawing.name())) : Ledger.EMPTY;
-        return new Reworked(marked, told.then(crossings(piece)));
+        return new Reworked(marked, clockwise ? Ledger.of(new OutlineTurned(drawing.name())) : Ledger.EMPTY);
     }
 
     /** Lays the stretches of an edge end to end with its darts closed: that is its base. */

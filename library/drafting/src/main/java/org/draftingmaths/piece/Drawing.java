@@ -289,7 +289,7 @@ public record Drawing(
     }
 
     /**
-     * The piece, and what was done to make it one: a turn of a clockwise outline is said here, and where the outline crosses itself.
+     * The piece, and what was done to make it one: a turn of a clockwise outline is said here.
      *
      * @return the piece with its ledger
      * @throws IllegalArgumentException when the outline is open, or a name stands twice

@@ -179,9 +179,6 @@ class BadInputTest {
                 .line(0, 0)
                 .drawn();
         Piece bowTie = drawn.piece();
-        assertThat(drawn.ledger().sentences(Steps.DEFAULT))
-                .contains(
-                        "The outline of 'bow-tie' crosses itself at (109.1, 54.5); mend it before anything is cut from it.");
         List<Finding> findings = Checks.piece(bowTie, 0.5);
         assertThat(findings)
                 .extracting(finding -> finding.sentence(Steps.DEFAULT))
