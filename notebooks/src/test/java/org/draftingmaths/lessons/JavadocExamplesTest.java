@@ -28,6 +28,7 @@ class JavadocExamplesTest {
             import org.apache.commons.geometry.euclidean.twod.*;
             import org.draftingmaths.block.*;
             import org.draftingmaths.check.*;
+            import org.draftingmaths.contour.*;
             import org.draftingmaths.curve.*;
             import org.draftingmaths.dart.*;
             import org.draftingmaths.exchange.*;
@@ -46,6 +47,9 @@ class JavadocExamplesTest {
                 Piece back;
                 Piece skirt;
                 Draft draft;
+                Block block;
+                StepSheet steps;
+                Path folder;
                 Seam seam;
                 Measurements body;
                 Measurements figure;
