@@ -2,6 +2,7 @@ package org.draftingmaths.check;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Meet;
@@ -134,16 +135,15 @@ public final class Checks {
     }
 
     private static Stream<Finding> seam(Draft draft, Seam seam, double tolerance) {
-        Walk walk = Walk.of(draft, new Seam(seam.name(), seam.first(), seam.second(), List.of()));
-        int intervals = walk.firstNotches() + 1;
+        OptionalInt intervals = Walk.intervals(draft, seam);
         List<Finding> nowhere = seam.held().stream()
-                .filter(held -> walk.partnered() && held.interval() > intervals)
+                .filter(held -> intervals.isPresent() && held.interval() > intervals.getAsInt())
                 .map(held -> new Finding(
                         Finding.Kind.EASE_NOWHERE,
                         "seam '" + seam.name() + "'",
                         Quantity.COUNT,
                         held.interval(),
-                        intervals,
+                        intervals.getAsInt(),
                         0))
                 .toList();
         return nowhere.isEmpty() ? seam(Walk.of(draft, seam), tolerance).stream() : nowhere.stream();
@@ -172,16 +172,16 @@ public final class Checks {
     }
 
     private static String seam(Walk walk) {
-        return "seam '" + walk.seam().name() + "', '" + walk.seam().first().edge() + "' of '"
-                + walk.seam().first().piece() + "' on '" + walk.seam().second().edge() + "' of '"
-                + walk.seam().second().piece() + "'";
+        return seam(walk, walk.seam().first().parts(), walk.seam().second().parts());
     }
 
+    private static String seam(Walk walk, List<Seam.Part> first, List<Seam.Part> second) {
+        return "seam '" + walk.seam().name() + "', " + Seam.Mate.words(first) + " on " + Seam.Mate.words(second);
+    }
+
+    /** An interval by the edges that meet there, and by its number. */
     private static String place(Walk walk, Walk.Interval interval) {
-        String seam = "seam '" + walk.seam().name() + "', '"
-                + walk.seam().first().edge() + "' of '"
-                + walk.seam().first().piece() + "' on '" + walk.seam().second().edge() + "' of '"
-                + walk.seam().second().piece() + "'";
+        String seam = seam(walk, interval.firstParts(), interval.secondParts());
         return walk.intervals().size() == 1
                 ? seam
                 : seam + ", notch interval " + interval.number() + " of "

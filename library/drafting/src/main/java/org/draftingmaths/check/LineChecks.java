@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Inside;
@@ -118,8 +119,10 @@ final class LineChecks {
         if (isFaced(draft, seam)) {
             return;
         }
-        Optional<Edge> first = next(draft.piece(seam.first().piece()), seam.first(), end);
-        Optional<Edge> second = next(draft.piece(seam.second().piece()), seam.second(), end);
+        Seam.Part one = seam.first().atEnd(end == Truing.End.STOP);
+        Seam.Part other = seam.second().atEnd(end == Truing.End.STOP);
+        Optional<Edge> first = next(draft.piece(one.piece()), one, end);
+        Optional<Edge> second = next(draft.piece(other.piece()), other, end);
         if (first.isEmpty() || second.isEmpty() || !isOneLine(first.get(), second.get())) {
             return;
         }
@@ -130,8 +133,8 @@ final class LineChecks {
         if (across && Math.abs(turn) > limit) {
             found.add(new Finding(
                     Kind.LINE_BREAKS,
-                    "'" + first.get().name() + "' of '" + seam.first().piece() + "' and '"
-                            + second.get().name() + "' of '" + seam.second().piece() + "' at seam '" + seam.name()
+                    "'" + first.get().name() + "' of '" + one.piece() + "' and '"
+                            + second.get().name() + "' of '" + other.piece() + "' at seam '" + seam.name()
                             + "'",
                     Quantity.ANGLE,
                     Math.PI - turn,
@@ -154,18 +157,22 @@ final class LineChecks {
 
     /** A facing lies on its piece when it is sewn on: what goes on beside the edge lies on the piece's own, and is no line with it. */
     private static boolean isFaced(Draft draft, Seam seam) {
-        return draft.piece(seam.first().piece()).edge(seam.first().edge()).role() == Role.FINISHED
-                || draft.piece(seam.second().piece()).edge(seam.second().edge()).role() == Role.FINISHED;
+        return Stream.of(seam.first(), seam.second())
+                .flatMap(mate -> mate.parts().stream())
+                .anyMatch(part -> draft.piece(part.piece()).edge(part.edge()).role() == Role.FINISHED);
     }
 
-    /** The edge that goes on where a side of a seam ends; none where openings lie at that corner. */
-    private static Optional<Edge> next(Piece piece, Seam.Mate mate, Truing.End end) {
-        boolean atStart = (end == Truing.End.START) == mate.forward();
+    /** The edge that goes on where a side of a seam ends; none where openings lie at that corner, or where the seam ends partway. */
+    private static Optional<Edge> next(Piece piece, Seam.Part part, Truing.End end) {
+        if (!part.reachesCorner(end == Truing.End.STOP)) {
+            return Optional.empty();
+        }
+        boolean atStart = (end == Truing.End.START) == part.forward();
         Vector2D corner = atStart
-                ? Redraw.first(piece, mate.edge()).start()
-                : Redraw.last(piece, mate.edge()).end();
+                ? Redraw.first(piece, part.edge()).start()
+                : Redraw.last(piece, part.edge()).end();
         return piece.edges().stream()
-                .filter(edge -> !edge.name().equals(mate.edge()))
+                .filter(edge -> !edge.name().equals(part.edge()))
                 .filter(edge -> Redraw.first(piece, edge.name()).start().distance(corner) <= CurvePath.JOINT
                         || Redraw.last(piece, edge.name()).end().distance(corner) <= CurvePath.JOINT)
                 .findFirst();

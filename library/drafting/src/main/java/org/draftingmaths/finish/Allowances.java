@@ -12,6 +12,7 @@ import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Edge;
+import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
@@ -38,6 +39,9 @@ import org.draftingmaths.unit.Length;
  *     (common practice)
  */
 public record Allowances(double general, Map<String, Double> edges, List<AtCorner> corners) {
+
+    /** Parts of a chain lie on one another when they share more than this share of the seam: joints that meet do not lie exactly so. */
+    private static final double TOGETHER = 0.02;
 
     /**
      * How the corners between two edges are cut; where the two meet twice, it holds for both places.
@@ -175,22 +179,48 @@ public record Allowances(double general, Map<String, Double> edges, List<AtCorne
         }
         List<Finding> findings = new ArrayList<>();
         for (Seam seam : draft.seams()) {
-            double first = width(draft, plans, seam.first());
-            double second = width(draft, plans, seam.second());
-            if (!declared.contains(seam.name()) && Math.abs(first - second) > tolerance) {
-                String where = "seam '" + seam.name() + "', '" + seam.first().edge() + "' of '"
-                        + seam.first().piece() + "' on '" + seam.second().edge() + "' of '"
-                        + seam.second().piece() + "'";
-                findings.add(
-                        new Finding(Finding.Kind.ALLOWANCES_DIFFER, where, Quantity.LENGTH, first, second, tolerance));
+            if (!declared.contains(seam.name())) {
+                findings.addAll(mates(draft, plans, seam, tolerance));
             }
         }
         return List.copyOf(findings);
     }
 
-    private static double width(Draft draft, Map<String, Allowances> plans, Seam.Mate mate) {
-        Allowances plan = Optional.ofNullable(plans.get(mate.piece()))
-                .orElseThrow(() -> new IllegalArgumentException("There is no plan for '" + mate.piece() + "'."));
-        return plan.width(draft.piece(mate.piece()), mate.edge());
+    /** Each two parts that lie on one another are compared once. */
+    private static List<Finding> mates(Draft draft, Map<String, Allowances> plans, Seam seam, double tolerance) {
+        List<Finding> findings = new ArrayList<>();
+        double firstLength = length(draft, seam.first().parts());
+        double secondLength = length(draft, seam.second().parts());
+        double firstAt = 0;
+        for (Seam.Part first : seam.first().parts()) {
+            double firstTo = firstAt + length(draft, List.of(first)) / firstLength;
+            double secondAt = 0;
+            for (Seam.Part second : seam.second().parts()) {
+                double secondTo = secondAt + length(draft, List.of(second)) / secondLength;
+                double one = width(draft, plans, first);
+                double other = width(draft, plans, second);
+                boolean together = Math.min(firstTo, secondTo) - Math.max(firstAt, secondAt) > TOGETHER;
+                if (together && Math.abs(one - other) > tolerance) {
+                    String where = "seam '" + seam.name() + "', " + first.words() + " on " + second.words();
+                    findings.add(
+                            new Finding(Finding.Kind.ALLOWANCES_DIFFER, where, Quantity.LENGTH, one, other, tolerance));
+                }
+                secondAt = secondTo;
+            }
+            firstAt = firstTo;
+        }
+        return findings;
+    }
+
+    private static double length(Draft draft, List<Seam.Part> parts) {
+        return parts.stream()
+                .mapToDouble(part -> Lengths.folded(draft.piece(part.piece()), part))
+                .sum();
+    }
+
+    private static double width(Draft draft, Map<String, Allowances> plans, Seam.Part part) {
+        Allowances plan = Optional.ofNullable(plans.get(part.piece()))
+                .orElseThrow(() -> new IllegalArgumentException("There is no plan for '" + part.piece() + "'."));
+        return plan.width(draft.piece(part.piece()), part.edge());
     }
 }

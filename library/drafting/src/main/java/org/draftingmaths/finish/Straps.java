@@ -206,7 +206,7 @@ public final class Straps {
     }
 
     private static boolean is(Seam.Mate mate, String piece, String edge) {
-        return mate.piece().equals(piece) && mate.edge().equals(edge);
+        return mate.isOneEdge() && mate.piece().equals(piece) && mate.edge().equals(edge);
     }
 
     private static Seam.Mate mate(Seam seam, String piece, String edge) {

@@ -192,11 +192,28 @@ record Trace(List<Laid> laid, List<CurvePath> outer, String asked) {
 
     private static boolean isSewn(
             Seam.Mate first, Seam.Mate second, Facings.On one, Sheet.Neighbour a, Facings.On other, Sheet.Neighbour b) {
-        return first.piece().equals(one.piece())
-                && first.edge().equals(a.name())
-                && second.piece().equals(other.piece())
-                && second.edge().equals(b.name())
-                && (first.forward() == a.atStart()) == (second.forward() == b.atStart());
+        return isSewn(first, second, one, a, other, b, false) || isSewn(first, second, one, a, other, b, true);
+    }
+
+    /** Whether a seam starts, or stops, at the ends of two neighbours. */
+    private static boolean isSewn(
+            Seam.Mate first,
+            Seam.Mate second,
+            Facings.On one,
+            Sheet.Neighbour a,
+            Facings.On other,
+            Sheet.Neighbour b,
+            boolean atStop) {
+        return first.atEnd(atStop).mirrored() == second.atEnd(atStop).mirrored()
+                && isAt(first.atEnd(atStop), one, a, atStop)
+                && isAt(second.atEnd(atStop), other, b, atStop);
+    }
+
+    private static boolean isAt(Seam.Part part, Facings.On on, Sheet.Neighbour neighbour, boolean atStop) {
+        return part.piece().equals(on.piece())
+                && part.edge().equals(neighbour.name())
+                && part.reachesCorner(atStop)
+                && neighbour.atStart() == (part.forward() != atStop);
     }
 
     /** The line beside must not leave the cloth. */

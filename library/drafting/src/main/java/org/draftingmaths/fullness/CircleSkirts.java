@@ -136,7 +136,7 @@ public final class CircleSkirts {
         return Notched.middle(Notched.middle(piece, "waist"), "hem");
     }
 
-    /** Panels on a fold have two like sides, so that either may be sewn to its neighbour. */
+    /** A panel on a fold is drawn as a half: the side of its other half is sewn to the next panel. */
     private static List<Seam> seams(List<Piece> pieces, Lay lay) {
         List<Seam> seams = new ArrayList<>();
         for (int i = 0; i + 1 < pieces.size(); i++) {
@@ -144,7 +144,10 @@ public final class CircleSkirts {
             String next = pieces.get(i + 1).name();
             seams.add(
                     lay == Lay.ON_FOLD
-                            ? Seam.flat(one + " to " + next, Seam.Mate.of(one, "side"), Seam.Mate.of(next, "side"))
+                            ? Seam.flat(
+                                    one + " to " + next,
+                                    Seam.Mate.of(one, "side").mirrored(),
+                                    Seam.Mate.of(next, "side"))
                             : Seam.flat(
                                     one + " to " + next,
                                     Seam.Mate.backwards(one, "other side"),

@@ -1,6 +1,7 @@
 package org.draftingmaths.piece;
 
 import java.util.List;
+import org.draftingmaths.ledger.DraftingException;
 
 /**
  * The pieces of a style and how they are sewn together.
@@ -11,18 +12,14 @@ import java.util.List;
  */
 public record Draft(String name, List<Piece> pieces, List<Seam> seams) {
 
-    /** Copies the lists, and checks that every seam joins edges that are there. */
+    /** Copies the lists, and checks that every seam joins edges that are there, and none joins cloth that another has. */
     public Draft {
         Names.require(name, "A draft");
         pieces = List.copyOf(pieces);
         seams = List.copyOf(seams);
         requireUnique("piece", pieces.stream().map(Piece::name).toList());
         requireUnique("seam", seams.stream().map(Seam::name).toList());
-        for (Seam seam : seams) {
-            for (Seam.Mate mate : List.of(seam.first(), seam.second())) {
-                piece(pieces, mate.piece()).edge(mate.edge());
-            }
-        }
+        SeamPlaces.require(pieces, seams);
     }
 
     private static void requireUnique(String what, List<String> names) {
@@ -45,7 +42,7 @@ public record Draft(String name, List<Piece> pieces, List<Seam> seams) {
         return piece(pieces, wanted);
     }
 
-    private static Piece piece(List<Piece> pieces, String wanted) {
+    static Piece piece(List<Piece> pieces, String wanted) {
         return pieces.stream()
                 .filter(piece -> piece.name().equals(wanted))
                 .findFirst()
@@ -54,18 +51,20 @@ public record Draft(String name, List<Piece> pieces, List<Seam> seams) {
     }
 
     /**
-     * The draft with one piece in place of the piece of the same name.
+     * The draft with one piece in place of the piece of the same name. Where an edge was redrawn, a seam that begins or stops at one of its
+     * notches goes with the notch.
      *
      * @param piece the new piece
      * @return the draft
+     * @throws DraftingException when an edge was redrawn and a seam begins or stops partway along it where no notch is
      */
     public Draft with(Piece piece) {
-        piece(piece.name());
+        Piece was = piece(piece.name());
         return new Draft(
                 name,
                 pieces.stream()
                         .map(each -> each.name().equals(piece.name()) ? piece : each)
                         .toList(),
-                seams);
+                SeamPlaces.carried(was, piece, seams));
     }
 }

@@ -61,6 +61,17 @@ public final class Lengths {
         return base(piece, from, to) + left;
     }
 
+    /**
+     * The folded length of what a seam takes of an edge.
+     *
+     * @param piece the piece
+     * @param part an edge of it, or part of one
+     * @return the length in mm
+     */
+    public static double folded(Piece piece, Seam.Part part) {
+        return folded(piece, part.start(), part.end(piece));
+    }
+
     private static boolean stays(Piece piece, PaperSide side, Notch from, Notch to) {
         Opening opening = piece.opening(side.opening().orElseThrow());
         return Optional.of(opening.mouth())

@@ -33,7 +33,7 @@ public final class EaseShares {
      * @throws DraftingException when the first edge is the shorter, or an interval would be eased by more than it may be
      */
     public static Seam declared(Draft draft, Seam seam, List<Double> weights, double most, String reason) {
-        Walk walk = Walk.of(draft, new Seam(seam.name(), seam.first(), seam.second(), List.of()));
+        Walk walk = Walk.of(draft, new Seam(seam.name(), seam.first(), seam.second(), List.of(), seam.caught()));
         String asked = "Share out the ease of seam '" + seam.name() + "'";
         double sum = weights.stream().mapToDouble(Double::doubleValue).sum();
         if (weights.size() != walk.intervals().size()
@@ -67,6 +67,6 @@ public final class EaseShares {
             }
             held.add(new Seam.Held(i + 1, surplus, Seam.How.EASE, reason));
         });
-        return new Seam(seam.name(), seam.first(), seam.second(), held);
+        return new Seam(seam.name(), seam.first(), seam.second(), held, seam.caught());
     }
 }

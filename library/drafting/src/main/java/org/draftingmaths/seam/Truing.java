@@ -175,16 +175,16 @@ public final class Truing {
      * @param draft the draft
      * @param seam the seam that is joined
      * @param end at which end of the seam the line crosses, by the direction of sewing
-     * @param first the edge of the seam's first piece that meets it there
+     * @param first the edge of the seam's first piece that meets it there; of a chain, of the piece at that end of it
      * @param second the edge of the seam's second piece that meets it there
      * @return both pieces
      * @throws IllegalArgumentException when an edge does not meet the seam there
-     * @throws DraftingException when an opening breaks an edge to be redrawn
+     * @throws DraftingException when an opening breaks an edge to be redrawn, or the seam ends partway along an edge
      */
     public static Blended blend(Draft draft, Seam seam, End end, String first, String second) {
         double turn = turn(draft, seam, end, first, second);
-        Joint a = Joint.of(draft.piece(seam.first().piece()), seam.first(), end, first);
-        Joint b = Joint.of(draft.piece(seam.second().piece()), seam.second(), end, second);
+        Joint a = Joint.of(draft, seam.first(), end, first);
+        Joint b = Joint.of(draft, seam.second(), end, second);
         return new Blended(a.turnedBy(turn / 2), b.turnedBy(turn / 2), turn);
     }
 
@@ -199,10 +199,11 @@ public final class Truing {
      * @param second the edge of the seam's second piece that meets it there
      * @return the angle in radians
      * @throws IllegalArgumentException when an edge does not meet the seam there
+     * @throws DraftingException when the seam ends partway along an edge
      */
     public static double turn(Draft draft, Seam seam, End end, String first, String second) {
-        Joint a = Joint.of(draft.piece(seam.first().piece()), seam.first(), end, first);
-        Joint b = Joint.of(draft.piece(seam.second().piece()), seam.second(), end, second);
+        Joint a = Joint.of(draft, seam.first(), end, first);
+        Joint b = Joint.of(draft, seam.second(), end, second);
         return Math.PI - (a.inside() + b.inside());
     }
 
@@ -232,11 +233,18 @@ public final class Truing {
      */
     private record Joint(Piece piece, String edge, CurvePath line, Vector2D away) {
 
-        static Joint of(Piece piece, Seam.Mate mate, End end, String edge) {
-            CurvePath seam = Paper.edge(piece, mate.edge());
-            CurvePath sewn = mate.forward() ? seam : seam.reversed();
+        /** The corner at one end of a side of a seam: of a chain, on the piece where it really ends. */
+        static Joint of(Draft draft, Seam.Mate mate, End end, String edge) {
+            Seam.Part part = mate.atEnd(end == End.STOP);
+            if (!part.reachesCorner(end == End.STOP)) {
+                throw new DraftingException(
+                        "Blend '" + edge + "' over a seam", "the seam ends partway along " + part.words());
+            }
+            Piece piece = draft.piece(part.piece());
+            CurvePath seam = Paper.edge(piece, part.edge());
+            CurvePath sewn = part.forward() ? seam : seam.reversed();
             CurvePath leaving = end == End.START ? sewn : sewn.reversed();
-            return between(piece, edge, mate.edge(), leaving);
+            return between(piece, edge, part.edge(), leaving);
         }
 
         static Joint at(Piece piece, String edge, String centre) {

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import org.draftingmaths.piece.Draft;
 
 /**
- * Drafts as JSON files, version 1 of this library's own format; {@code FORMAT.md} beside the sources describes it, and
- * {@code draft-1.schema.json} beside this class is its JSON Schema.
+ * Drafts as JSON files, version 2 of this library's own format; {@code FORMAT.md} beside the sources describes it, and
+ * {@code draft-2.schema.json} beside this class is its JSON Schema. Version 1, whose seams join one edge with one edge, is read as well.
  *
  * <p>Law: {@code parse(name, text(draft), limits).equals(draft)}, every double bit for bit, for every draft that the library
  * makes. Same draft, same bytes.
@@ -22,8 +22,8 @@ public final class DraftFiles {
     /** What stands in the field {@code format}. */
     public static final String FORMAT = "drafting-maths draft";
 
-    /** The version that is written and read. */
-    public static final int VERSION = 1;
+    /** The version that is written; it and all before it are read. */
+    public static final int VERSION = 2;
 
     private DraftFiles() {}
 

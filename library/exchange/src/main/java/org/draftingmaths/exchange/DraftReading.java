@@ -36,23 +36,25 @@ final class DraftReading {
     private DraftReading() {}
 
     static Draft draft(At root) {
-        requireVersion(root);
+        boolean old = version(root) == 1;
         root.fields("format", "version", "name", "pieces", "seams");
         List<Piece> pieces = root.member("pieces").each(DraftReading::piece);
-        List<Seam> seams = root.member("seams").each(DraftReading::seam);
-        return root.made(() -> new Draft(root.member("name").text(), pieces, seams));
+        List<Seam> seams = root.member("seams").each(old ? OldSeams::seam : DraftReading::seam);
+        return root.made(
+                () -> new Draft(root.member("name").text(), pieces, old ? OldSeams.caughtWhereTheyMeet(seams) : seams));
     }
 
-    private static void requireVersion(At root) {
+    private static int version(At root) {
         At format = root.member("format");
         if (!format.text().equals(DraftFiles.FORMAT)) {
             throw format.refused("this is not '" + DraftFiles.FORMAT + "' but '" + format.text() + "'");
         }
         At version = root.member("version");
-        if (version.whole() != DraftFiles.VERSION) {
+        if (version.whole() < 1 || version.whole() > DraftFiles.VERSION) {
             throw version.refused(
-                    "version " + version.whole() + " is not known; version " + DraftFiles.VERSION + " is read");
+                    "version " + version.whole() + " is not known; versions 1 to " + DraftFiles.VERSION + " are read");
         }
+        return version.whole();
     }
 
     private static Piece piece(At at) {
@@ -245,23 +247,37 @@ final class DraftReading {
     }
 
     private static Seam seam(At at) {
-        at.fields("name", "first", "second", "held");
+        at.fields("name", "first", "second", "held", "caught");
         return at.made(() -> new Seam(
                 at.member("name").text(),
                 mate(at.member("first")),
                 mate(at.member("second")),
-                at.member("held").each(DraftReading::held)));
+                at.member("held").each(DraftReading::held),
+                at.member("caught").flag()));
     }
 
     private static Seam.Mate mate(At at) {
-        at.fields("piece", "edge", "forward");
-        return new Seam.Mate(
-                at.member("piece").text(),
-                at.member("edge").text(),
-                at.member("forward").flag());
+        return at.made(() -> new Seam.Mate(at.each(DraftReading::part)));
     }
 
-    private static Seam.Held held(At at) {
+    private static Seam.Part part(At at) {
+        at.fields("piece", "edge", "forward", "mirrored", "from", "to");
+        return at.made(() -> new Seam.Part(
+                at.member("piece").text(),
+                at.member("edge").text(),
+                at.member("forward").flag(),
+                at.member("mirrored").flag(),
+                at.optional("from").map(DraftReading::place),
+                at.optional("to").map(DraftReading::place)));
+    }
+
+    private static Seam.Place place(At at) {
+        at.fields("arc", "beside");
+        return at.made(() ->
+                new Seam.Place(at.member("arc").number(), at.member("beside").word(Beside.values(), Terms::of)));
+    }
+
+    static Seam.Held held(At at) {
         at.fields("interval", "surplus", "how", "reason");
         return at.made(() -> new Seam.Held(
                 at.member("interval").whole(),

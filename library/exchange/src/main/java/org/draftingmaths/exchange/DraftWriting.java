@@ -279,15 +279,28 @@ final class DraftWriting {
 
     private void seam(Seam seam) throws IOException {
         text("name", seam.name());
-        object("first", seam.first(), this::mate);
-        object("second", seam.second(), this::mate);
+        objects("first", seam.first().parts(), this::part);
+        objects("second", seam.second().parts(), this::part);
         objects("held", seam.held(), this::held);
+        json.writeBooleanField("caught", seam.caught());
     }
 
-    private void mate(Seam.Mate mate) throws IOException {
-        text("piece", mate.piece());
-        text("edge", mate.edge());
-        json.writeBooleanField("forward", mate.forward());
+    private void part(Seam.Part part) throws IOException {
+        text("piece", part.piece());
+        text("edge", part.edge());
+        json.writeBooleanField("forward", part.forward());
+        json.writeBooleanField("mirrored", part.mirrored());
+        if (part.from().isPresent()) {
+            object("from", part.from().get(), this::place);
+        }
+        if (part.to().isPresent()) {
+            object("to", part.to().get(), this::place);
+        }
+    }
+
+    private void place(Seam.Place place) throws IOException {
+        json.writeNumberField("arc", place.arc());
+        text("beside", Terms.of(place.beside()));
     }
 
     private void held(Seam.Held held) throws IOException {

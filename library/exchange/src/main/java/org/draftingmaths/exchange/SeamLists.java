@@ -7,7 +7,12 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Seam;
@@ -34,7 +39,21 @@ import org.draftingmaths.unit.Length;
  *   <li>{@code interval}: the notch interval that has the ease, counted from 1 in the direction of sewing; left out, 1.
  *   <li>{@code how}: {@code ease} (or nothing), {@code gathers}, {@code stretch} or {@code stay}.
  *   <li>{@code reason}: why, in words.
+ *   <li>{@code edge stretch}, {@code mate stretch}: which part of the edge is sewn, {@code 80 mm to 92 mm} by the edge's own direction,
+ *       with {@code before} or {@code after} behind a length that an opening lies at; without the first length from the edge's start, without the
+ *       second to its end; nothing for all of it.
+ *   <li>{@code edge half}, {@code mate half}: {@code mirrored} when it lies on the other half of the body, {@code drawn} (or nothing)
+ *       otherwise.
+ *   <li>{@code caught}: {@code caught in} when the seam may take cloth that another sews as well; nothing otherwise.
  * </ul>
+ *
+ * <p>A side of several edges, one after the other in the direction of sewing, has {@code +} between them, and so have its directions,
+ * stretches and halves; one word stands for all of them alike:
+ *
+ * <pre>
+ * edge,             mate,                              mate direction,     ease
+ * top of waistband, waist of back + waist of front,    forward + backward, 0
+ * </pre>
  */
 public final class SeamLists {
 
@@ -48,9 +67,28 @@ public final class SeamLists {
     static final String HOW = "how";
     static final String REASON = "reason";
 
-    /** All columns in the order in which they are written. */
+    static final String EDGE_STRETCH = "edge stretch";
+    static final String EDGE_HALF = "edge half";
+    static final String MATE_STRETCH = "mate stretch";
+    static final String MATE_HALF = "mate half";
+    static final String CAUGHT = "caught";
+
+    /** The columns that are always written, in their order. */
     static final List<String> COLUMNS =
             List.of(SEAM, EDGE, EDGE_DIRECTION, MATE, MATE_DIRECTION, INTERVAL, EASE, HOW, REASON);
+
+    /** The columns that are written behind them when a seam of the draft needs one of them. */
+    static final List<String> MORE_COLUMNS = List.of(EDGE_STRETCH, EDGE_HALF, MATE_STRETCH, MATE_HALF, CAUGHT);
+
+    static final String DRAWN = "drawn";
+    static final String MIRRORED = "mirrored";
+    static final String CAUGHT_IN = "caught in";
+
+    /** Between the edges of a chain. */
+    static final String PLUS = " + ";
+
+    /** Between the two places of a stretch. */
+    static final String TO = "to";
 
     static final String FORWARD = "forward";
     static final String BACKWARD = "backward";
@@ -101,48 +139,92 @@ public final class SeamLists {
     public static String text(Draft draft) {
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            csv.writeRecord(COLUMNS);
-            draft.seams().forEach(seam -> write(draft, seam, csv));
+            boolean more = draft.seams().stream().anyMatch(SeamLists::needsMore);
+            csv.writeRecord(Stream.concat(COLUMNS.stream(), more ? MORE_COLUMNS.stream() : Stream.of())
+                    .toList());
+            draft.seams().forEach(seam -> write(draft, seam, more, csv));
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return text.toString();
     }
 
-    private static void write(Draft draft, Seam seam, CsvWriter csv) {
+    private static boolean needsMore(Seam seam) {
+        return seam.caught()
+                || Stream.concat(seam.first().parts().stream(), seam.second().parts().stream())
+                        .anyMatch(part -> part.mirrored() || !part.isWhole());
+    }
+
+    private static void write(Draft draft, Seam seam, boolean more, CsvWriter csv) {
         if (seam.held().isEmpty()) {
-            write(draft, seam, List.of("", "0", "", ""), csv);
+            write(draft, seam, List.of("", "0", "", ""), more, csv);
         }
         for (Seam.Held held : seam.held()) {
-            Length ease = Length.mm(held.surplus());
             write(
                     draft,
                     seam,
                     List.of(
                             String.valueOf(held.interval()),
-                            (held.surplus() < 0 ? "-" : "") + ease.abs(),
+                            (held.surplus() < 0 ? "-" : "")
+                                    + Length.mm(held.surplus()).abs(),
                             Terms.of(held.how()),
                             kept(held.reason())),
+                    more,
                     csv);
         }
     }
 
-    private static void write(Draft draft, Seam seam, List<String> held, CsvWriter csv) {
-        csv.writeRecord(
-                kept(seam.name()),
-                name(draft, seam.first()),
-                direction(seam.first()),
-                name(draft, seam.second()),
-                direction(seam.second()),
-                held.get(0),
-                held.get(1),
-                held.get(2),
-                held.get(3));
+    private static void write(Draft draft, Seam seam, List<String> held, boolean more, CsvWriter csv) {
+        List<String> cells = new ArrayList<>();
+        cells.add(kept(seam.name()));
+        for (Seam.Mate mate : List.of(seam.first(), seam.second())) {
+            cells.add(names(draft, mate));
+            cells.add(each(mate, part -> part.forward() ? FORWARD : BACKWARD));
+        }
+        cells.addAll(held);
+        if (more) {
+            for (Seam.Mate mate : List.of(seam.first(), seam.second())) {
+                cells.add(each(mate, SeamLists::stretch));
+                cells.add(each(mate, part -> part.mirrored() ? MIRRORED : DRAWN));
+            }
+            cells.add(seam.caught() ? CAUGHT_IN : "");
+        }
+        csv.writeRecord(cells);
+    }
+
+    /** What is said of each part of a side; said once when all are alike. */
+    private static String each(Seam.Mate mate, Function<Seam.Part, String> what) {
+        List<String> all = mate.parts().stream().map(what).toList();
+        return all.stream().distinct().count() == 1 ? all.get(0) : String.join(PLUS, all);
+    }
+
+    private static String stretch(Seam.Part part) {
+        return part.isWhole()
+                ? ""
+                : (part.from().map(SeamLists::place).orElse("") + " " + TO + " "
+                                + part.to().map(SeamLists::place).orElse(""))
+                        .strip();
+    }
+
+    private static String place(Seam.Place place) {
+        return Length.mm(place.arc()) + (place.beside() == Beside.AFTER ? " " + Terms.of(Beside.AFTER) : "");
+    }
+
+    private static String names(Draft draft, Seam.Mate mate) {
+        List<Seam.Mate> edges = mate.parts().stream()
+                .map(part -> Seam.Mate.of(part.piece(), part.edge()))
+                .toList();
+        String names = edges.stream().map(edge -> name(draft, edge)).collect(Collectors.joining(PLUS));
+        if (!SeamRows.chain(draft, names).equals(edges.stream().map(List::of).toList())) {
+            throw new IllegalArgumentException("[" + names
+                    + "] would be read as other edges; a seam list cannot keep names with" + PLUS + "in them.");
+        }
+        return names;
     }
 
     /** The edge alone where that is enough. */
     private static String name(Draft draft, Seam.Mate mate) {
-        List<Seam.Mate> meant = List.of(Seam.Mate.of(mate.piece(), mate.edge()));
+        List<Seam.Mate> meant = List.of(mate);
         for (String name : List.of(kept(mate.edge()), mate.edge() + OF + kept(mate.piece()))) {
             if (SeamRows.matches(draft, name).equals(meant)) {
                 return name;
@@ -150,10 +232,6 @@ public final class SeamLists {
         }
         throw new IllegalArgumentException("Another edge has the same name as '" + mate.edge() + "' of '" + mate.piece()
                 + "' in full; a seam list cannot tell them apart.");
-    }
-
-    private static String direction(Seam.Mate mate) {
-        return mate.forward() ? FORWARD : BACKWARD;
     }
 
     private static String kept(String name) {

@@ -7,12 +7,19 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Piece;
@@ -25,12 +32,19 @@ final class SeamRows {
     /** How many edges are named in a refusal. */
     private static final int NAMED = 12;
 
+    /** Two places by lengths, either left out, with the side of an opening behind each; or nothing. */
+    private static final Pattern STRETCH =
+            Pattern.compile("(?:(?:([^+]*?)(?: (before|after))?\\s+)?to(?:\\s+([^+]*?)(?: (before|after))?)?)?");
+
     private final Source source;
     private final Draft draft;
     private final List<String> columns = new ArrayList<>();
 
     /** The seams so far by their names, in the order of the list. */
     private final Map<String, Seam> seams = new LinkedHashMap<>();
+
+    /** Where each of them stands first. */
+    private final Map<String, String> places = new HashMap<>();
 
     private SeamRows(Source source, Draft draft) {
         this.source = source;
@@ -45,7 +59,39 @@ final class SeamRows {
         }
         rows.header(lines.get(0));
         lines.subList(1, lines.size()).forEach(rows::row);
-        return new Draft(draft.name(), draft.pieces(), List.copyOf(rows.seams.values()));
+        return rows.together();
+    }
+
+    /** The draft with all its seams; where they cannot be together, the first that does not go with those further up is to blame. */
+    private Draft together() {
+        List<Seam> all = List.copyOf(seams.values());
+        try {
+            return with(all);
+        } catch (IllegalArgumentException refusal) {
+            int good = 0;
+            int bad = all.size();
+            while (bad - good > 1) {
+                int middle = (good + bad) / 2;
+                if (goTogether(all.subList(0, middle))) {
+                    good = middle;
+                } else {
+                    bad = middle;
+                }
+            }
+            throw new FileException(source.name(), places.get(all.get(bad - 1).name()), refusal.getMessage(), refusal);
+        }
+    }
+
+    private Draft with(List<Seam> some) {
+        return new Draft(draft.name(), draft.pieces(), some);
+    }
+
+    private boolean goTogether(List<Seam> some) {
+        try {
+            return with(some).seams().size() == some.size();
+        } catch (IllegalArgumentException refused) {
+            return false;
+        }
     }
 
     private List<CsvRecord> lines() {
@@ -89,13 +135,12 @@ final class SeamRows {
     }
 
     private void header(CsvRecord line) {
+        List<String> known = Stream.concat(SeamLists.COLUMNS.stream(), SeamLists.MORE_COLUMNS.stream())
+                .toList();
         for (int i = 0; i < line.getFieldCount(); i++) {
             String column = line.getField(i).strip().toLowerCase(Locale.ROOT);
-            if (!SeamLists.COLUMNS.contains(column)) {
-                throw refused(
-                        line,
-                        i,
-                        "there is no column '" + column + "'; there are " + String.join(", ", SeamLists.COLUMNS));
+            if (!known.contains(column)) {
+                throw refused(line, i, "there is no column '" + column + "'; there are " + String.join(", ", known));
             }
             if (columns.contains(column)) {
                 throw refused(line, i, "the column '" + column + "' stands twice");
@@ -117,20 +162,34 @@ final class SeamRows {
                     "the line has " + line.getFieldCount() + " cells, but there are " + columns.size()
                             + " columns; a decimal comma would do that");
         }
-        Seam.Mate first = mate(line, SeamLists.EDGE, SeamLists.EDGE_DIRECTION);
-        Seam.Mate second = mate(line, SeamLists.MATE, SeamLists.MATE_DIRECTION);
+        Seam.Mate first =
+                mate(line, SeamLists.EDGE, SeamLists.EDGE_DIRECTION, SeamLists.EDGE_STRETCH, SeamLists.EDGE_HALF);
+        Seam.Mate second =
+                mate(line, SeamLists.MATE, SeamLists.MATE_DIRECTION, SeamLists.MATE_STRETCH, SeamLists.MATE_HALF);
         String given = cell(line, SeamLists.SEAM);
         String name = given.isEmpty() ? cell(line, SeamLists.EDGE) + " on " + cell(line, SeamLists.MATE) : given;
         List<Seam.Held> held = held(line);
+        boolean caught = oneOf(line, SeamLists.CAUGHT, cell(line, SeamLists.CAUGHT), "", SeamLists.CAUGHT_IN) == 1;
         Seam before = seams.get(name);
         if (before == null) {
-            seams.put(name, new Seam(name, first, second, held));
+            put(line, new Seam(name, first, second, held, caught));
             return;
         }
-        if (!before.first().equals(first) || !before.second().equals(second)) {
+        if (!before.first().equals(first) || !before.second().equals(second) || before.caught() != caught) {
             throw source.refused(place(line), "the seam '" + name + "' joins other edges further up");
         }
-        seams.put(name, new Seam(name, first, second, both(line, before.held(), held)));
+        put(line, new Seam(name, first, second, both(line, before.held(), held), caught));
+    }
+
+    /** A seam is judged on its line, where its fault can be told. */
+    private void put(CsvRecord line, Seam seam) {
+        seams.put(seam.name(), seam);
+        places.putIfAbsent(seam.name(), place(line));
+        try {
+            with(List.of(seam));
+        } catch (IllegalArgumentException refusal) {
+            throw new FileException(source.name(), place(line), refusal.getMessage(), refusal);
+        }
     }
 
     private List<Seam.Held> both(CsvRecord line, List<Seam.Held> before, List<Seam.Held> held) {
@@ -152,9 +211,24 @@ final class SeamRows {
 
     // ------------------------------------------------------------------------------------------------ edges
 
-    private Seam.Mate mate(CsvRecord line, String column, String direction) {
+    private Seam.Mate mate(CsvRecord line, String column, String direction, String stretch, String half) {
         String name = cell(line, column);
-        List<Seam.Mate> matches = matches(draft, name);
+        List<List<Seam.Mate>> edges = chain(draft, name);
+        String[] names = edges.size() == 1 ? new String[] {name} : name.split(Pattern.quote(SeamLists.PLUS), -1);
+        List<String> directions = each(line, direction, edges.size());
+        List<String> stretches = each(line, stretch, edges.size());
+        List<String> halves = each(line, half, edges.size());
+        List<Seam.Part> parts = new ArrayList<>();
+        for (int i = 0; i < edges.size(); i++) {
+            Seam.Mate edge = only(line, column, names[i].strip(), edges.get(i));
+            boolean backward = oneOf(line, direction, directions.get(i), SeamLists.FORWARD, SeamLists.BACKWARD) == 1;
+            boolean mirrored = oneOf(line, half, halves.get(i), SeamLists.DRAWN, SeamLists.MIRRORED) == 1;
+            parts.add(part(line, stretch, stretches.get(i), edge, !backward, mirrored));
+        }
+        return new Seam.Mate(parts);
+    }
+
+    private Seam.Mate only(CsvRecord line, String column, String name, List<Seam.Mate> matches) {
         if (matches.size() != 1) {
             throw refused(
                     line,
@@ -165,8 +239,76 @@ final class SeamRows {
                                     ? "there is no edge '" + name + "'; there are " + some(SeamLists.edges(draft))
                                     : "more than one piece has an edge '" + name + "'; write 'edge of piece'");
         }
-        Seam.Mate mate = matches.get(0);
-        return backward(line, direction) ? Seam.Mate.backwards(mate.piece(), mate.edge()) : mate;
+        return matches.get(0);
+    }
+
+    /** What a column says of each part of a side: one word for all alike, or one for each. */
+    private List<String> each(CsvRecord line, String column, int count) {
+        String text = cell(line, column);
+        if (!text.contains("+")) {
+            return Collections.nCopies(count, text);
+        }
+        List<String> all = Stream.of(text.split("\\+", -1)).map(String::strip).toList();
+        if (all.size() != count) {
+            throw refused(
+                    line, column, "there are " + all.size() + " here, but " + count + " edges one after the other");
+        }
+        return all;
+    }
+
+    /** The number of a word among those known; nothing is the first. */
+    private int oneOf(CsvRecord line, String column, String word, String... known) {
+        int found = word.isEmpty() ? 0 : List.of(known).indexOf(word);
+        if (found < 0) {
+            throw refused(
+                    line,
+                    column,
+                    column.equals(SeamLists.EDGE_DIRECTION) || column.equals(SeamLists.MATE_DIRECTION)
+                            ? "'" + word + "' is no direction; forward and backward are"
+                            : "'" + word + "' is not known here; known are "
+                                    + Stream.of(known)
+                                            .filter(each -> !each.isEmpty())
+                                            .collect(Collectors.joining(", ")));
+        }
+        return found;
+    }
+
+    private Seam.Part part(
+            CsvRecord line, String column, String stretch, Seam.Mate edge, boolean forward, boolean mirrored) {
+        Matcher places = STRETCH.matcher(stretch);
+        if (!places.matches()) {
+            throw refused(
+                    line, column, "'" + stretch + "' is no stretch; '80 mm to 92 mm' is, or '80 mm to', or 'to 92 mm'");
+        }
+        return placed(
+                line,
+                column,
+                () -> new Seam.Part(
+                        edge.piece(),
+                        edge.edge(),
+                        forward,
+                        mirrored,
+                        place(places.group(1), places.group(2)),
+                        place(places.group(3), places.group(4))));
+    }
+
+    private static Optional<Seam.Place> place(String length, String beside) {
+        return length == null || length.isBlank()
+                ? Optional.empty()
+                : Optional.of(new Seam.Place(
+                        Length.parse(length).mm(),
+                        Terms.of(Beside.AFTER).equals(beside) ? Beside.AFTER : Beside.BEFORE));
+    }
+
+    /** The edges that each name of a chain may mean; a name that is an edge's in full is one name, whatever is in it. */
+    static List<List<Seam.Mate>> chain(Draft draft, String names) {
+        List<Seam.Mate> one = matches(draft, names);
+        if (!one.isEmpty() || !names.contains(SeamLists.PLUS)) {
+            return List.of(one);
+        }
+        return Stream.of(names.split(Pattern.quote(SeamLists.PLUS), -1))
+                .map(name -> matches(draft, name.strip()))
+                .toList();
     }
 
     private static String some(List<String> names) {
@@ -198,15 +340,6 @@ final class SeamRows {
 
     private static boolean has(Piece piece, String edge) {
         return piece.edges().stream().map(Edge::name).anyMatch(edge::equals);
-    }
-
-    private boolean backward(CsvRecord line, String column) {
-        return switch (cell(line, column)) {
-            case "", SeamLists.FORWARD -> false;
-            case SeamLists.BACKWARD -> true;
-            default ->
-                throw refused(line, column, "'" + cell(line, column) + "' is no direction; forward and backward are");
-        };
     }
 
     // ------------------------------------------------------------------------------------------------ ease

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.FinalPattern;
@@ -73,8 +74,9 @@ public record Style(
 
     private static Draft cutOnly(Draft draft, Set<String> pieces) {
         List<Seam> seams = draft.seams().stream()
-                .filter(seam -> pieces.contains(seam.first().piece())
-                        && pieces.contains(seam.second().piece()))
+                .filter(seam -> Stream.of(seam.first(), seam.second())
+                        .flatMap(mate -> mate.parts().stream())
+                        .allMatch(part -> pieces.contains(part.piece())))
                 .toList();
         return new Draft(draft.name(), draft.pieces(), seams);
     }

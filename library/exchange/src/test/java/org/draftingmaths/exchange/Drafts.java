@@ -3,9 +3,11 @@ package org.draftingmaths.exchange;
 import java.util.List;
 import org.draftingmaths.dart.Darts;
 import org.draftingmaths.fullness.Spread;
+import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
@@ -57,11 +59,27 @@ final class Drafts {
         return new Draft(
                 "everything",
                 List.of(turned, back),
-                List.of(new Seam(
-                        "side",
-                        Seam.Mate.of("front", "side seam"),
-                        Seam.Mate.backwards(back.name(), "side seam"),
-                        List.of(new Seam.Held(2, 1.0 / 3, Seam.How.EASE, "over the hip")))));
+                List.of(
+                        new Seam(
+                                "side",
+                                Seam.Mate.of("front", "side seam"),
+                                Seam.Mate.backwards(back.name(), "side seam"),
+                                List.of(new Seam.Held(2, 1.0 / 3, Seam.How.EASE, "over the hip"))),
+                        chain(back.name())));
+    }
+
+    /** A seam of all that a seam can be made of. */
+    static Seam chain(String back) {
+        return Seam.flat(
+                        "chain",
+                        Seam.Mate.of("front", "waist")
+                                .between(1.0 / 3, 60)
+                                .then(Seam.Mate.backwards("front", "waist").mirrored()),
+                        Seam.Mate.of(back, "hem")
+                                .from(new Notch("hem", 0.1, Beside.AFTER))
+                                .then(Seam.Mate.of(back, "style").upTo(new Notch("style", 100.0 / 7, Beside.BEFORE)))
+                                .mirrored())
+                .caughtIn();
     }
 
     /** One square. */

@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Seam;
 import org.junit.jupiter.api.Test;
@@ -117,11 +119,15 @@ class SeamListsTest {
                                 List.of(Seam.How.values()).get(random.nextInt(4)),
                                 List.of("", "a, b", "\"c\"\nd", "# e").get(random.nextInt(4))))
                         .toList();
-                seams.add(new Seam(
+                Seam seam = new Seam(
                         List.of("# seam", "a, b", "plain").get(random.nextInt(3)) + " " + i,
-                        mate(random),
-                        mate(random),
-                        held));
+                        mate(random, "top", "left"),
+                        mate(random, "right", "bottom"),
+                        held,
+                        random.nextBoolean());
+                if (isSewnOnce(seams, seam)) {
+                    seams.add(seam);
+                }
             }
             Draft draft = new Draft("two", two().pieces(), seams);
             assertThat(SeamLists.parse("s", SeamLists.text(draft), two(), Limits.DEFAULT))
@@ -130,11 +136,108 @@ class SeamListsTest {
         }
     }
 
-    private static Seam.Mate mate(SplittableRandom random) {
-        return new Seam.Mate(
-                two().pieces().get(random.nextInt(2)).name(),
-                List.of("top", "left", "right").get(random.nextInt(3)),
-                random.nextBoolean());
+    private static boolean isSewnOnce(List<Seam> seams, Seam seam) {
+        try {
+            List<Seam> all = new ArrayList<>(seams);
+            all.add(seam);
+            return new Draft("two", two().pieces(), all).seams().size() > seams.size();
+        } catch (IllegalArgumentException twice) {
+            return false;
+        }
+    }
+
+    /** A chain of one to four edges, or parts of them. */
+    private static Seam.Mate mate(SplittableRandom random, String... edges) {
+        Seam.Mate chain = null;
+        for (String edge : edges) {
+            Seam.Mate whole =
+                    new Seam.Mate(two().pieces().get(random.nextInt(2)).name(), edge, random.nextBoolean());
+            Notch from = new Notch(edge, random.nextDouble(50), random.nextBoolean() ? Beside.BEFORE : Beside.AFTER);
+            Notch to = new Notch(edge, random.nextDouble(51, 100), random.nextBoolean() ? Beside.BEFORE : Beside.AFTER);
+            Seam.Mate part = switch (random.nextInt(6)) {
+                case 0 -> whole.between(from, to);
+                case 1 -> whole.from(from);
+                case 2 -> whole.upTo(to);
+                default -> whole;
+            };
+            Seam.Mate half = random.nextInt(3) == 0 ? part.mirrored() : part;
+            chain = chain == null || random.nextInt(3) == 0 ? half : chain.then(half);
+        }
+        return chain;
+    }
+
+    /** Row 56: a whole waistband. One word stands for all edges of a side. */
+    @Test
+    void aSideMayBeSeveralEdgesAndPartsOfThem() {
+        List<Seam> seams = seams("""
+                seam,edge,edge direction,mate,mate direction,ease,mate stretch,mate half,caught
+                waist,top of front,,"left of front + left of back, left",forward + backward,0,,drawn + mirrored,
+                strap,bottom of front,,"top of back, left",,0,80 mm to 92 mm after,,caught in
+                slit,right of front,backward,"right of back, left + bottom of back, left",backward,0,+ to 1 in,mirrored,
+                """);
+        assertThat(seams)
+                .containsExactly(
+                        Seam.flat(
+                                "waist",
+                                Seam.Mate.of("front", "top"),
+                                Seam.Mate.of("front", "left")
+                                        .then(Seam.Mate.backwards("back, left", "left")
+                                                .mirrored())),
+                        Seam.flat(
+                                        "strap",
+                                        Seam.Mate.of("front", "bottom"),
+                                        Seam.Mate.of("back, left", "top")
+                                                .between(
+                                                        new Notch("top", 80, Beside.BEFORE),
+                                                        new Notch("top", 92, Beside.AFTER)))
+                                .caughtIn(),
+                        Seam.flat(
+                                "slit",
+                                Seam.Mate.backwards("front", "right"),
+                                Seam.Mate.backwards("back, left", "right")
+                                        .then(Seam.Mate.backwards("back, left", "bottom")
+                                                .upTo(new Notch("bottom", 25.4, Beside.BEFORE)))
+                                        .mirrored()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            edge,mate,ease;top of front + lid of front,left of front,0 | line 2, column 1 (edge): there is no edge 'lid of front'
+            edge,mate,ease;top of front + left,left of front,0 | line 2, column 1 (edge): more than one piece has an edge 'left'
+            edge,mate,ease;top of front + ,left of front,0 | line 2, column 1 (edge): there is no edge 'top of front +'
+            edge,mate,ease,edge direction;top of front,left of front,0,forward + backward | line 2, column 4 (edge direction): there are 2 here, but 1 edges
+            edge,mate,ease,mate stretch;top of front,left of front,0,80 mm | line 2, column 4 (mate stretch): '80 mm' is no stretch; '80 mm to 92 mm' is
+            edge,mate,ease,mate stretch;top of front,left of front,0,80 to 92 mm | line 2, column 4 (mate stretch): Cannot read [80] as a length
+            edge,mate,ease,mate stretch;top of front,left of front,0,92 mm to 80 mm | line 2, column 4 (mate stretch): Part of 'left' of 'front' stops behind
+            edge,mate,ease,mate stretch;top of front,left of front,0,92 mm to 180 mm | line 2: Seam 'top of front on left of front' takes 'left' of 'front' from 92.0 mm to 180.0 mm, but 'left' is 100.0 mm long.
+            edge,mate,ease,mate half;top of front,left of front,0,other | line 2, column 4 (mate half): 'other' is not known here; known are drawn, mirrored
+            edge,mate,ease,caught;top of front,left of front,0,yes | line 2, column 4 (caught): 'yes' is not known here; known are caught in
+            edge,mate,ease;top of front,left of front,0;right of front,bottom of front,0;right of front,top of front,0 | line 4: Seams
+            """)
+    void saysWhatIsWrongWithAChain(String list, String said) {
+        assertThatThrownBy(() -> seams(list.replace(';', '\n')))
+                .isInstanceOf(FileException.class)
+                .hasMessageStartingWith("seams.csv")
+                .hasMessageContaining(said);
+    }
+
+    /** A name with a plus in it is one name where an edge has it, and refused where it would be read as two. */
+    @Test
+    void namesWithAPlusInThem() {
+        Piece odd = Drafts.square().piece("square").named("a + b");
+        Piece a = Drafts.square().piece("square").named("a");
+        Draft draft = new Draft(
+                "odd",
+                List.of(odd, a),
+                List.of(Seam.flat("s", Seam.Mate.of("a + b", "top"), Seam.Mate.of("a", "top"))));
+        assertThat(SeamLists.parse("s", SeamLists.text(draft), draft, Limits.DEFAULT))
+                .isEqualTo(draft);
+        Draft chained = new Draft(
+                "odd",
+                List.of(odd, a),
+                List.of(Seam.flat(
+                        "s", Seam.Mate.of("a + b", "top").then(Seam.Mate.of("a", "left")), Seam.Mate.of("a", "top"))));
+        assertThatThrownBy(() -> SeamLists.text(chained)).hasMessageContaining("would be read as other edges");
     }
 
     @Test
