@@ -17,6 +17,8 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.draftingmaths.check.Checks;
+import org.draftingmaths.check.Suppose;
+import org.draftingmaths.check.Supposed;
 import org.draftingmaths.exchange.AnyDraft;
 import org.draftingmaths.exchange.FindingsJson;
 import org.draftingmaths.exchange.Limits;
@@ -76,6 +78,20 @@ public final class Verify implements Callable<Integer> {
             description = "Which edges are sewn together, in CSV with the columns edge, mate and ease."
                     + " It takes the place of the seams that the draft declares.")
     private Path seams;
+
+    @Option(
+            names = "--suppose",
+            description =
+                    "Suppose from the shapes what is not declared: darts, seams, folds. This is done without asking when"
+                            + " neither the draft nor a list says what is sewn to what.")
+    private boolean suppose;
+
+    @Option(
+            names = "--supposed",
+            paramLabel = "FILE",
+            description = "Write the supposed seams to this file as a list, to be corrected and given as SEAMS"
+                    + " together with --suppose.")
+    private Path supposedTo;
 
     @Option(
             names = "--tolerance",
@@ -198,10 +214,40 @@ public final class Verify implements Callable<Integer> {
         Duration limit = limit();
         Limits limits = Limits.DEFAULT.within(limit);
         Traced traced = AnyDraft.read(draft, options(), limits);
+        boolean supposing = suppose
+                || supposedTo != null
+                || (seams == null && traced.draft().seams().isEmpty());
+        return supposing ? supposed(traced, limits, limit) : declared(traced, limits, limit);
+    }
+
+    private int declared(Traced traced, Limits limits, Duration limit) throws Exception {
         Draft whole = seams == null ? traced.draft() : SeamLists.read(seams, traced.draft(), limits);
         List<Finding> findings = new ArrayList<>(traced.findings());
         findings.addAll(within(limit, () -> Checks.all(whole, tolerance.mm())));
-        write(whole.name(), findings, traced.notes());
+        notes(traced.notes());
+        write(
+                form == Form.JSON
+                        ? FindingsJson.text(whole.name(), findings, traced.notes(), Steps.DEFAULT)
+                        : sentences(findings));
+        return findings.isEmpty() ? NOTHING_FOUND : FINDINGS;
+    }
+
+    /** A list of seams names the edges as they are when the supposed darts are laid in. */
+    private int supposed(Traced traced, Limits limits, Duration limit) throws Exception {
+        Draft darted = within(limit, () -> Suppose.darts(traced.draft(), tolerance.mm()));
+        Draft whole = seams == null ? traced.draft() : SeamLists.read(seams, darted, limits);
+        Supposed supposed = within(limit, () -> Suppose.of(whole, tolerance.mm()));
+        List<Finding> findings = new ArrayList<>(traced.findings());
+        findings.addAll(supposed.findings());
+        if (supposedTo != null) {
+            Saved.text(supposedTo, SeamLists.text(supposed));
+        }
+        notes(traced.notes());
+        write(
+                form == Form.JSON
+                        ? FindingsJson.text(
+                                whole.name(), supposed.suppositions(), findings, traced.notes(), Steps.DEFAULT)
+                        : suppositions(supposed) + sentences(findings));
         return findings.isEmpty() ? NOTHING_FOUND : FINDINGS;
     }
 
@@ -218,8 +264,8 @@ public final class Verify implements Callable<Integer> {
     }
 
     /** A stranger's outline may be more than can be checked in any useful time; the thread does not outlive the command. */
-    private static List<Finding> within(Duration limit, Callable<List<Finding>> check) throws Exception {
-        FutureTask<List<Finding>> task = new FutureTask<>(check);
+    private static <T> T within(Duration limit, Callable<T> check) throws Exception {
+        FutureTask<T> task = new FutureTask<>(check);
         Thread thread = new Thread(task, "check");
         thread.setDaemon(true);
         thread.start();
@@ -232,14 +278,24 @@ public final class Verify implements Callable<Integer> {
         }
     }
 
-    private void write(String name, List<Finding> findings, List<String> notes) throws IOException {
+    private void notes(List<String> notes) {
         notes.forEach(note -> err.println("Note: " + note));
-        String text = form == Form.JSON ? FindingsJson.text(name, findings, notes, Steps.DEFAULT) : sentences(findings);
+    }
+
+    private void write(String text) throws IOException {
         if (to == null) {
             out.print(text);
         } else {
             Saved.text(to, text);
         }
+    }
+
+    private static String suppositions(Supposed supposed) {
+        StringBuilder text = new StringBuilder("Supposed from the shapes, where nothing is declared:\n");
+        supposed.suppositions()
+                .forEach(each -> text.append(each.sentence(Steps.DEFAULT)).append('\n'));
+        return text.append(supposed.suppositions().isEmpty() ? "Nothing.\n\n" : "\n")
+                .toString();
     }
 
     private static String sentences(List<Finding> findings) {

@@ -30,6 +30,8 @@ class VerifyTest {
     private static final Path SKIRT = Path.of("example", "garden-skirt.svg");
     private static final Path SEAMS = Path.of("example", "garden-skirt.csv");
 
+    private static final Path FOUND = Path.of("example", "rowing-skirt.svg");
+
     /** What the command said, and how it ended. */
     private record Said(int code, String out, String err) {}
 
@@ -111,6 +113,41 @@ class VerifyTest {
                         "\"format\" : \"drafting-maths findings\"",
                         "\"kind\" : \"SEAM_LENGTHS_DIFFER\"",
                         "\"tolerance\" : 0.5");
+    }
+
+    /**
+     * Nothing is written on the drawing. Planted: a leg of sqrt(16^2 + 135^2) = 135.94 mm to one of sqrt(13^2 + 130^2) = 130.65 mm, and a hem
+     * that falls 8 mm on 220 mm, 2.08 degrees, towards the fold.
+     */
+    @Test
+    void supposesWhatIsNotDeclared(@TempDir Path folder) throws IOException {
+        Path list = folder.resolve("seams.csv");
+        Said said = run(FOUND, "--supposed", list);
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said).isEqualTo(run(FOUND)).isEqualTo(run(FOUND, "--suppose"));
+        assertThat(said.out())
+                .startsWith("Supposed from the shapes, where nothing is declared:\n")
+                .contains("Certain: 'dart 1' in 'edge ", "Likely: 'dart 1' in 'edge ")
+                .contains("Certain: 'edge 3' of 'piece 1' and 'edge 3' of 'piece 2' are sewn together")
+                .contains("the legs of the dart are unequal")
+                .contains("off by 5.29 mm")
+                .contains("the edge is not square to the fold")
+                .contains("off by -2.08°")
+                .endsWith("3 findings.\n");
+        assertThat(Files.readString(list))
+                .startsWith("# Supposed from the shapes")
+                .contains("\n# Only possible");
+        Said again = run(FOUND, list, "--suppose");
+        assertThat(again.code()).isEqualTo(1);
+        assertThat(again.out()).endsWith("3 findings.\n").doesNotContain("Certain: 'edge 3' of 'piece 1'");
+        String mended = Files.readString(FOUND)
+                .replace("L 424,55 C 450,55", "L 421,60 C 450,60")
+                .replace("320,568", "320,560");
+        Path clean = Files.writeString(folder.resolve("clean.svg"), mended);
+        assertThat(run(clean).code()).isZero();
+        assertThat(run(clean, "--as", "json").out())
+                .contains("\"suppositions\" : [", "\"sureness\" : \"certain\"", "\"findings\" : [ ]");
+        refused("more than 0 mm: 0.0 mm", FOUND, "--tolerance", "0 mm");
     }
 
     @Test

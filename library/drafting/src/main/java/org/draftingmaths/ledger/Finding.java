@@ -62,6 +62,10 @@ public record Finding(
         DART_LOST("the angles at the apex no longer come to the whole"),
         /** A seam declares ease for a notch interval that it does not have. */
         EASE_NOWHERE("ease is declared for a notch interval that the seam does not have"),
+        /** The end of a dart does not lie on its edge when the dart is folded. */
+        DART_END_UNTRUE("the end of the dart does not lie on the edge when it is folded"),
+        /** An edge that is nothing else by its shape fits no other edge. */
+        MATE_MISSING("no edge fits it; the nearest in length is expected"),
         /** Two edges that are sewn together differ in sewn length. */
         SEAM_LENGTHS_DIFFER("the seam lengths do not match"),
         /** Two edges that are sewn together run unlike to the grain, or are unlike in shape. */

@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
+import org.draftingmaths.check.Supposition;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.unit.Steps;
 
@@ -38,6 +40,30 @@ public final class FindingsJson {
      * @return the text, lines ended by a line feed
      */
     public static String text(String draft, List<Finding> findings, List<String> notes, Steps steps) {
+        return text(draft, Optional.empty(), findings, notes, steps);
+    }
+
+    /**
+     * Findings on a draft of which something was supposed.
+     *
+     * @param draft the name of the draft
+     * @param suppositions what was supposed
+     * @param findings the findings; figures are written in mm, square mm and radians
+     * @param notes what was done to the draft when it was read
+     * @param steps the steps to which the sentences round lengths
+     * @return the text, lines ended by a line feed
+     */
+    public static String text(
+            String draft, List<Supposition> suppositions, List<Finding> findings, List<String> notes, Steps steps) {
+        return text(draft, Optional.of(suppositions), findings, notes, steps);
+    }
+
+    private static String text(
+            String draft,
+            Optional<List<Supposition>> suppositions,
+            List<Finding> findings,
+            List<String> notes,
+            Steps steps) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = FACTORY.createGenerator(text)) {
             json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
@@ -45,6 +71,13 @@ public final class FindingsJson {
             json.writeStringField("format", FORMAT);
             json.writeNumberField("version", VERSION);
             json.writeStringField("draft", draft);
+            if (suppositions.isPresent()) {
+                json.writeArrayFieldStart("suppositions");
+                for (Supposition supposition : suppositions.get()) {
+                    write(supposition, steps, json);
+                }
+                json.writeEndArray();
+            }
             json.writeArrayFieldStart("findings");
             for (Finding finding : findings) {
                 write(finding, steps, json);
@@ -60,6 +93,28 @@ public final class FindingsJson {
             throw new UncheckedIOException(impossible);
         }
         return text.append('\n').toString();
+    }
+
+    private static void write(Supposition supposition, Steps steps, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("kind", supposition.kind().name());
+        json.writeStringField("sureness", supposition.sureness().words());
+        json.writeArrayFieldStart("places");
+        for (String place : supposition.places()) {
+            json.writeString(place);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("figures");
+        for (Supposition.Figure figure : supposition.figures()) {
+            json.writeStartObject();
+            json.writeStringField("name", figure.name());
+            json.writeStringField("quantity", figure.quantity().name());
+            json.writeNumberField("value", figure.value());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeStringField("sentence", supposition.sentence(steps));
+        json.writeEndObject();
     }
 
     private static void write(Finding finding, Steps steps, JsonGenerator json) throws IOException {

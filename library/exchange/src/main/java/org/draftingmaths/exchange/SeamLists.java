@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.draftingmaths.check.Supposed;
 import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Edge;
@@ -137,12 +138,16 @@ public final class SeamLists {
      *     edge is called {@code a of b} as another is in full
      */
     public static String text(Draft draft) {
+        return text(draft, draft.seams());
+    }
+
+    private static String text(Draft draft, List<Seam> seams) {
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            boolean more = draft.seams().stream().anyMatch(SeamLists::needsMore);
+            boolean more = seams.stream().anyMatch(SeamLists::needsMore);
             csv.writeRecord(Stream.concat(COLUMNS.stream(), more ? MORE_COLUMNS.stream() : Stream.of())
                     .toList());
-            draft.seams().forEach(seam -> write(draft, seam, more, csv));
+            seams.forEach(seam -> write(draft, seam, more, csv));
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -153,6 +158,28 @@ public final class SeamLists {
         return seam.caught()
                 || Stream.concat(seam.first().parts().stream(), seam.second().parts().stream())
                         .anyMatch(part -> part.mirrored() || !part.isWhole());
+    }
+
+    /**
+     * Supposed seams as a list to be corrected: first those that the draft has, then as comments those that are only possible. Take the
+     * {@code #} from before a line to make a seam of it.
+     *
+     * <p>Law: {@code parse(name, text(supposed), supposed.draft(), limits).equals(supposed.draft())}.
+     *
+     * @param supposed a draft with what was supposed of it
+     * @return the list, lines ended by a line feed
+     * @throws IllegalArgumentException when a name cannot stand in a list, as for {@link #text(Draft)}
+     */
+    public static String text(Supposed supposed) {
+        Draft draft = supposed.draft();
+        String lines = text(draft, supposed.possible());
+        String possible = lines.substring(lines.indexOf('\n') + 1);
+        String supposedly = "# Supposed from the shapes of the outlines: certain or likely.\n" + text(draft);
+        return possible.isEmpty()
+                ? supposedly
+                : supposedly
+                        + "# Only possible; an edge may stand in several. Take the # from before those that are right.\n"
+                        + ("# " + possible.stripTrailing()).replace("\n", "\n# ") + "\n";
     }
 
     private static void write(Draft draft, Seam seam, boolean more, CsvWriter csv) {
