@@ -96,8 +96,9 @@ class StrangersDraftsTest {
         int darts = 0;
         for (int size = 0; size < sizes.size(); size++) {
             for (Style style : styles(sizes.get(size))) {
+                long seed = 100L * size;
                 for (Stripped.Darts drawn : Stripped.Darts.values()) {
-                    Stripped stripped = Stripped.of(style.draft(), drawn, style.over(), 100L * size + drawn.ordinal());
+                    Stripped stripped = Stripped.of(style.draft(), drawn, style.over(), seed++);
                     Supposed supposed = Suppose.of(stripped.draft(), Checks.SEAM_TOLERANCE);
                     mates(table, style, stripped, supposed);
                     darts(table, style, drawn, supposed);

@@ -1,11 +1,15 @@
 package org.draftingmaths.check;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Supposition.Figure;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
@@ -26,18 +30,23 @@ import org.draftingmaths.piece.Seam;
  *       fiftieth; they are equal within the tolerance; their angle is at most 25 degrees; with it closed the edge has a corner of at most
  *       15 degrees; the outline is not the same either way from the point (else it may be a neck opening or a slit).
  *   <li><i>likely</i>: the same with lengths in the ratio of at most 5 to 4, an angle of at most 45 degrees and a corner of at most 30
- *       degrees. Or a peak on an edge: its two halves lie on one another when folded, and the lines that part the angle of the
- *       cloth at its two ends in two meet in one point within the piece. That is the end of a dart as it is cut when folded.
+ *       degrees. Or a peak or dip on an edge, of less than a right angle and 150 mm: its two halves lie on one another when folded, and the
+ *       lines that part the angle of the cloth at its two ends in two meet in one point within the piece; or one of these lines gives a
+ *       dart that leaves a corner of at most 15 degrees when closed, the end running on into the edge at the other. That is the end of a
+ *       dart as it is cut when folded.
  *   <li><i>possible</i>: a wedge on the axis of its piece; a peak on an edge that a dart would make smooth, but which does not fold on to
  *       it, with a finding of how far it misses.
  * </ul>
  * Darts that are certain or likely are laid in: the two parts of their edge become one, under the name of the first. Nothing is
- * said of their underlay, since an outline does not tell to which side it is pressed.
+ * said of their underlay, since an outline does not tell to which side it is pressed. An edge square to its dart's legs goes
+ * straight on into the end of the dart: where the legs begin is then not to be seen, and no dart is told. A dart read from its end has its
+ * angle only to some degrees, since it may be sewn to a point short of that of its legs; it is called wide, or its edge kinked, only 3
+ * degrees beyond the limit.
  *
  * <p><b>Mates</b>, among edges of the role seam that stand in no seam. Each pair is laid on one another forwards and backwards, as it
  * is and turned over, and costs {@code 0.5 + share of length / 3 %} unless lengths are equal within the tolerance, {@code 0.25 + share of
- * the greatest distance / 3 %} (at most 1.5) unless shapes are, {@code miss / 20 degrees} (at most 1) for each end where the two angles of the
- * cloth miss a straight line by more than 3 degrees, 1 for notches without partner, 1 when one piece is to be turned over, 2 within
+ * the greatest distance / 1 %} (at most 2) unless shapes are over the length that both have, {@code miss / 20 degrees} (at most 1) for each end where the two angles of the
+ * cloth miss a straight line by more than 3 degrees, 1 for notches without partner, a quarter when one piece is to be turned over, 2 within
  * one piece or between an edge and its own mirror image. Staying alone costs 4.5. The assignment of least total cost is
  * taken; nothing is taken greedily.
  * <ul>
@@ -49,18 +58,19 @@ import org.draftingmaths.piece.Seam;
  *       the bowed shapes within the tolerance as far as both go, so that one seems to have been lengthened.
  *   <li><i>possible</i>: assigned otherwise, or within 1 of the best of either. An edge may have several.
  * </ul>
- * Certain and likely mates become seams of the draft, and are walked. An edge that has no candidate at all, not even a possible one, is a
- * finding, unless by its shape it is a fold, a hem or a finished edge: hollow by more than a fiftieth, or with corners
+ * Certain and likely mates become seams of the draft, and are walked. Two edges one after the other that are together as long as an edge of
+ * another piece, where one of them has no candidate, are possible mates of it. An edge that has no candidate at all, not even so, is a
+ * finding, unless it is shorter than 20 mm or by its shape it is a fold, a hem or a finished edge: hollow by more than a fiftieth, or with corners
  * within 20 degrees of square at both ends.
  *
  * <p><b>Folds</b>, among edges that are not certain or likely mates.
  * <ul>
- *   <li><i>certain</i>: declared.
- *   <li><i>likely</i>: straight within a tenth of the tolerance; within 1 degree along the grain, or upright where none is drawn; one end
- *       square within half a degree, the other within 10 degrees; the only such edge of its piece.
+ *   <li><i>likely</i>: straight within a tenth of the tolerance; within 1 degree along the grain, or upright where none is drawn and every piece without one has a
+ *       straight edge that is upright; one end
+ *       square within half a degree, the other within 10 degrees; the only such edge of its piece, which declares no fold.
  *   <li><i>possible</i>: straight, and square within half a degree at both ends.
  * </ul>
- * An end of a certain or likely fold that is more than half a degree off square is a finding: a peak or a dip when opened out.
+ * An end of a declared or likely fold that is more than half a degree off square is a finding: a peak or a dip when opened out.
  *
  * <p><b>Pieces</b> that lie on one another within the tolerance are alike, or mirrored: certain. A piece without grain is a finding.
  *
@@ -81,6 +91,12 @@ public final class Suppose {
     private static final double HOLLOW = 0.02;
     private static final Set<Finding.Kind> OF_PRESSING =
             EnumSet.of(Finding.Kind.UNDERLAY_OVERRUNS, Finding.Kind.UNDERLAY_LONG, Finding.Kind.STITCH_LINES_CROSS);
+
+    /** What depends on the angle of a dart, which its end tells only roughly. */
+    private static final Set<Finding.Kind> OF_ANGLE = EnumSet.of(Finding.Kind.DART_WIDE, Finding.Kind.EDGE_KINKS);
+
+    private static final double READ = Math.toRadians(3);
+    private static final double SHORTEST_ALONE = 20;
 
     private final double tolerance;
     private final List<Supposition> suppositions = new ArrayList<>();
@@ -133,22 +149,24 @@ public final class Suppose {
                 draft.name(),
                 pieces,
                 draft.seams().stream()
-                        .filter(seam -> edges.contains(seam.first().edge() + "\n"
-                                        + seam.first().piece())
-                                && edges.contains(seam.second().edge() + "\n"
-                                        + seam.second().piece()))
+                        .filter(seam -> Stream.of(seam.first(), seam.second())
+                                .flatMap(mate -> mate.parts().stream())
+                                .allMatch(part -> edges.contains(part.edge() + "\n" + part.piece())))
                         .toList());
     }
 
     private Supposed whole(Draft draft) {
         List<Piece> pieces = new ArrayList<>();
         Set<String> darts = new HashSet<>();
+        Set<String> ends = new HashSet<>();
         for (Piece piece : draft.pieces()) {
             SupposedDarts.Result result = SupposedDarts.of(piece, tolerance);
             pieces.add(result.piece());
             suppositions.addAll(result.suppositions());
             findings.addAll(result.findings());
             result.darts().forEach(dart -> darts.add("'" + dart + "' of '" + piece.name() + "'"));
+            result.fromEnds().forEach(dart -> ends.add("'" + dart + "' of '" + piece.name() + "'"));
+            result.fromEnds().forEach(dart -> ends.add("of '" + piece.name() + "' at '" + dart + "'"));
         }
         Draft darted = kept(draft, pieces);
         SupposedMates search = new SupposedMates(darted, tolerance);
@@ -156,22 +174,35 @@ public final class Suppose {
         List<Seam> possible = new ArrayList<>();
         Set<String> mated = new HashSet<>();
         mates(search, seams, possible, mated);
+        Set<Integer> chained = chains(search, possible);
         Draft sewn = new Draft(darted.name(), darted.pieces(), seams);
-        sewn.pieces().forEach(piece -> folds(piece, mated));
+        boolean laid = sewn.pieces().stream().allMatch(Suppose::isLaid);
+        sewn.pieces().forEach(piece -> folds(piece, mated, laid));
         suppositions.addAll(search.twins());
-        alone(search);
+        alone(search, chained);
         sewn.pieces().stream()
                 .filter(piece -> piece.grain().isEmpty())
                 .forEach(piece -> findings.add(new Finding(
                         Finding.Kind.GRAIN_MISSING, "'" + piece.name() + "'", Quantity.COUNT, 0, 1, 0, "Draw one.")));
+        // That two edges have one name says nothing here: their names are mostly numbers.
+        List<String> undeclared = search.sides().stream()
+                .map(side -> side.words() + " and '" + side.edge() + "'")
+                .toList();
         Checks.all(sewn, tolerance).stream()
-                .filter(finding ->
-                        !(OF_PRESSING.contains(finding.kind()) && darts.stream().anyMatch(finding.where()::startsWith)))
+                .filter(finding -> !(OF_PRESSING.contains(finding.kind()) && startsWithAny(finding, darts)))
+                .filter(finding -> !(OF_ANGLE.contains(finding.kind())
+                        && ends.stream().anyMatch(finding.where()::contains)
+                        && Math.abs(finding.excess()) - finding.tolerance() <= READ))
+                .filter(finding -> !(finding.kind() == Finding.Kind.LINE_BREAKS && startsWithAny(finding, undeclared)))
                 .filter(finding -> findings.stream()
                         .noneMatch(own ->
                                 own.kind() == finding.kind() && own.where().equals(finding.where())))
                 .forEach(findings::add);
         return new Supposed(sewn, possible, suppositions, findings);
+    }
+
+    private static boolean startsWithAny(Finding finding, Collection<String> places) {
+        return places.stream().anyMatch(finding.where()::startsWith);
     }
 
     // ------------------------------------------------------------------------------------------------ mates
@@ -223,13 +254,37 @@ public final class Suppose {
                 new Seam.Mate(other.piece().name(), other.edge(), other.forward() == alongside));
     }
 
+    /** Two edges one after the other that are together as long as a third; which sides they are. */
+    private Set<Integer> chains(SupposedMates search, List<Seam> possible) {
+        Set<String> names = new TreeSet<>();
+        possible.forEach(seam -> names.add(seam.name()));
+        Set<Integer> chained = new HashSet<>();
+        for (SupposedMates.Chain chain : search.chains()) {
+            Side one = search.sides().get(chain.first());
+            Side next = search.sides().get(chain.second());
+            Side mate = search.sides().get(chain.mate());
+            Seam seam = seam(one, mate, false, names);
+            Seam.Mate both = seam.first().then(new Seam.Mate(next.piece().name(), next.edge(), next.forward()));
+            possible.add(Seam.flat(seam.name(), both, seam.second()));
+            chained.addAll(List.of(chain.first(), chain.second()));
+            suppositions.add(new Supposition(
+                    Supposition.Kind.MATES,
+                    Sureness.POSSIBLE,
+                    List.of(Seam.Mate.words(both.parts()) + ", one after the other,", mate.words()),
+                    List.of(
+                            new Figure("length", Quantity.LENGTH, one.length() + next.length()),
+                            new Figure("length of the other", Quantity.LENGTH, mate.length()))));
+        }
+        return chained;
+    }
+
     /** Edges that fit none, and are nothing else by their shape. */
-    private void alone(SupposedMates search) {
+    private void alone(SupposedMates search, Set<Integer> chained) {
         for (int i = 0; i < search.sides().size(); i++) {
             Side side = search.sides().get(i);
             boolean ended = Side.nearSquare(side.before(), HEM_SQUARE) && Side.nearSquare(side.after(), HEM_SQUARE);
             boolean hollow = side.bow() > HOLLOW * side.length();
-            if (!search.matches(i) && !ended && !hollow) {
+            if (side.length() >= SHORTEST_ALONE && !search.matches(i) && !chained.contains(i) && !ended && !hollow) {
                 findings.add(new Finding(
                         Finding.Kind.MATE_MISSING,
                         side.words(),
@@ -246,23 +301,28 @@ public final class Suppose {
         return sides.stream()
                 .filter(other -> !other.equals(side))
                 .map(Side::length)
-                .min(java.util.Comparator.comparingDouble(length -> Math.abs(length - side.length())))
+                .min(Comparator.comparingDouble(length -> Math.abs(length - side.length())))
                 .orElse(0.0);
     }
 
     // ------------------------------------------------------------------------------------------------ folds
 
-    private void folds(Piece piece, Set<String> mated) {
+    /** Whether a piece has a grain line, or stands upright: one of its straight edges does. */
+    private static boolean isLaid(Piece piece) {
+        return piece.grain().isPresent()
+                || Side.of(piece).stream().anyMatch(side -> side.straight(1e-3) && alongGrain(piece, side));
+    }
+
+    private void folds(Piece piece, Set<String> mated, boolean laid) {
         List<Side> free = Side.of(piece).stream()
                 .filter(side -> side.role() == Role.FOLD || (side.role() == Role.SEAM && !mated.contains(side.words())))
                 .toList();
         List<Side> declared =
                 free.stream().filter(side -> side.role() == Role.FOLD).toList();
-        List<Side> likely = free.stream().filter(side -> likely(piece, side)).toList();
+        List<Side> likely =
+                free.stream().filter(side -> laid && likely(piece, side)).toList();
         for (Side side : free) {
-            if (declared.contains(side)) {
-                square(side);
-            } else if (declared.isEmpty() && likely.size() == 1 && likely.contains(side)) {
+            if (declared.isEmpty() && likely.size() == 1 && likely.contains(side)) {
                 fold(side, Sureness.LIKELY);
                 square(side);
             } else if (declared.isEmpty()
@@ -286,15 +346,15 @@ public final class Suppose {
     }
 
     private boolean likely(Piece piece, Side side) {
-        double way = Math.abs(side.path()
-                .startTangent()
-                .signedArea(piece.grain()
-                        .map(grain -> grain.direction())
-                        .orElse(org.apache.commons.geometry.euclidean.twod.Vector2D.of(0, 1))));
         return side.straight(tolerance / 10)
-                && way <= Math.sin(UPRIGHT)
+                && alongGrain(piece, side)
                 && Math.min(off(side.before()), off(side.after())) <= FOLD_SQUARE
                 && Math.max(off(side.before()), off(side.after())) <= FOLD_NEARLY;
+    }
+
+    private static boolean alongGrain(Piece piece, Side side) {
+        Vector2D grain = piece.grain().map(line -> line.direction()).orElse(Vector2D.of(0, 1));
+        return Math.abs(side.path().startTangent().signedArea(grain)) <= Math.sin(UPRIGHT);
     }
 
     private static double off(double angle) {

@@ -1,15 +1,20 @@
 package org.draftingmaths.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Supposition.Figure;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Inside;
+import org.draftingmaths.curve.Meet;
+import org.draftingmaths.curve.Meets;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
@@ -27,15 +32,17 @@ import org.draftingmaths.piece.Use;
 final class SupposedDarts {
 
     private static final double BEND = Math.toRadians(1);
+
     private static final double WIDEST = Math.toRadians(45);
     private static final double WIDEST_CERTAIN = Math.toRadians(25);
     private static final double SMOOTH = Math.toRadians(30);
     private static final double SMOOTH_CERTAIN = Math.toRadians(15);
     private static final double SHORTEST_LEG = 20;
     private static final double LONGEST_LEG = 600;
-    private static final double WIDEST_MOUTH = 120;
+    private static final double WIDEST_MOUTH = 150;
     private static final double LEG_RATIO = 1.25;
     private static final double BOW = 0.02;
+    private static final double STRAIGHT = 0.1;
     private static final double AGREE = 0.02;
 
     /** A stretch of the outline without a corner. */
@@ -62,12 +69,17 @@ final class SupposedDarts {
     }
 
     /** The piece with its supposed darts, what was supposed, and what is wrong with their ends. */
-    record Result(Piece piece, List<String> darts, List<Supposition> suppositions, List<Finding> findings) {}
+    record Result(
+            Piece piece,
+            List<String> darts,
+            List<String> fromEnds,
+            List<Supposition> suppositions,
+            List<Finding> findings) {}
 
     static Result of(Piece piece, double tolerance) {
         SupposedDarts darts = new SupposedDarts(piece, tolerance);
         if (!piece.openings().isEmpty()) {
-            return new Result(piece, List.of(), List.of(), List.of());
+            return new Result(piece, List.of(), List.of(), List.of(), List.of());
         }
         darts.strands();
         for (int i = 0; i < darts.strands.size(); i++) {
@@ -95,6 +107,61 @@ final class SupposedDarts {
                 }
             }
         }
+        for (int i = 0; i < strands.size(); i++) {
+            partSmoothEnd(i);
+        }
+    }
+
+    /**
+     * Where one half of a dart's folded end runs on into its edge without a corner, only the other half is to be seen, between a peak
+     * and a corner the other way. The edge is then parted as far behind the peak as that half is long. The same outline may be that of
+     * a dart pressed to either side, with the one corner or the other for its peak; the outer one is then taken, so that left and right are
+     * read alike.
+     */
+    private void partSmoothEnd(int i) {
+        double half = strand(i).path().length();
+        boolean alone = strands.size() >= 4
+                && half <= WIDEST_MOUTH
+                && peak(i, i - 1)
+                && peak(i - 1, i)
+                && Math.min(strand(i - 1).path().length(), strand(i + 1).path().length()) > half + SHORTEST_LEG;
+        if (alone) {
+            double onwards = closedOver(i, half, true);
+            double back = closedOver(i, half, false);
+            boolean behind = Math.max(onwards, back) <= SMOOTH_CERTAIN ? turn(i) > 0 : onwards <= back;
+            if (Math.min(onwards, back) <= SMOOTH_CERTAIN) {
+                part(behind ? i + 1 : i - 1, half, behind);
+            }
+        }
+    }
+
+    /** The corner that a dart leaves whose end is a strand and as much of the strand behind it, or before it; any where they do not fold. */
+    private double closedOver(int i, double half, boolean onwards) {
+        CurvePath own = strand(i).path();
+        CurvePath next = onwards ? strand(i + 1).path() : strand(i - 1).path().reversed();
+        CurvePath hidden = next.between(0, half);
+        CurvePath seen = onwards ? own : own.reversed();
+        double apart = onwards ? halvesApart(seen, hidden) : halvesApart(hidden.reversed(), seen.reversed());
+        if (apart > tolerance) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Vector2D corner = seen.start();
+        Vector2D other = hidden.end();
+        double leg = reach(corner, other, legAfter(onwards ? i - 1 : i));
+        Vector2D arriving = onwards
+                ? strand(i - 1).path().endTangent()
+                : hidden.endTangent().negate();
+        Vector2D leaving = onwards ? hidden.endTangent() : strand(i + 1).path().startTangent();
+        return closed(corner.distance(other), leg, arriving, leaving);
+    }
+
+    private void part(int strand, double half, boolean atStart) {
+        int at = index(strand);
+        Strand whole = strands.get(at);
+        double length = whole.path().length();
+        double arc = atStart ? half : length - half;
+        strands.set(at, new Strand(whole.edge(), whole.path().between(0, arc)));
+        strands.add(at + 1, new Strand(whole.edge(), whole.path().between(arc, length)));
     }
 
     private Strand strand(int i) {
@@ -104,6 +171,12 @@ final class SupposedDarts {
     /** By how much the outline turns after a strand, anticlockwise. */
     private double turn(int i) {
         return Side.turn(strand(i).path().endTangent(), strand(i + 1).path().startTangent());
+    }
+
+    /** Whether the outline has a peak after a strand, or a dip, and bends the other way at a corner beside it. */
+    private boolean peak(int i, int beside) {
+        double way = Math.signum(turn(i));
+        return Math.abs(turn(i)) > BEND && Math.abs(turn(i)) < Math.PI / 2 && way * turn(beside) < -BEND;
     }
 
     private void look(int i) {
@@ -176,18 +249,54 @@ final class SupposedDarts {
         CurvePath in = strand(i).path();
         CurvePath out = strand(i + 1).path();
         double width = in.start().distance(out.end());
-        boolean peak = turn(i - 1) < -BEND && turn(i) > BEND && turn(i + 1) < -BEND && width <= WIDEST_MOUTH;
+        boolean peak = peak(i, i - 1) || peak(i, i + 1);
         boolean even = Math.max(in.length(), out.length()) <= 1.5 * Math.min(in.length(), out.length());
-        if (!peak || !even || !inReach(i, in.length(), out.length())) {
+        if (!peak || !even || width > WIDEST_MOUTH || !inReach(i, in.length(), out.length())) {
             return Optional.empty();
         }
         double miss = halvesApart(in, out);
-        double one = reach(in.start(), out.end(), legAfter(i - 1));
-        double other = reach(out.end(), in.start(), legAfter(i + 1));
-        boolean agree = Math.abs(one - other) <= AGREE * Math.max(one, other);
-        return miss <= tolerance && agree
-                ? dart(i, (one + other) / 2, Sureness.LIKELY, miss)
+        OptionalDouble leg = miss <= tolerance ? leg(i) : OptionalDouble.empty();
+        return leg.isPresent()
+                ? dart(i, leg.getAsDouble(), Sureness.LIKELY, miss)
                 : untrue(i, smoothReach(i, width), miss);
+    }
+
+    /**
+     * How long the legs are of a dart whose folded end stands there. Folded, the end lies on the edge beside one of its legs, so the leg
+     * parts the angle of the cloth at that corner in two. At the other corner it does so where the edge meets both legs alike; where
+     * the edge runs on smoothly over the closed dart the end runs on into the edge there.
+     */
+    private OptionalDouble leg(int i) {
+        Vector2D from = strand(i).path().start();
+        Vector2D to = strand(i + 1).path().end();
+        double one = peak(i, i - 1) ? reach(from, to, legAfter(i - 1)) : Double.POSITIVE_INFINITY;
+        double other = peak(i, i + 1) ? reach(to, from, legAfter(i + 1)) : Double.POSITIVE_INFINITY;
+        if (Double.isFinite(one + other) && Math.abs(one - other) <= AGREE * Math.max(one, other)) {
+            return OptionalDouble.of((one + other) / 2);
+        }
+        return DoubleStream.of(one, other)
+                .filter(leg -> closed(i, leg) <= SMOOTH_CERTAIN)
+                .boxed()
+                .min(Comparator.comparingDouble(leg -> closed(i, leg)))
+                .map(OptionalDouble::of)
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    private double closed(int i, double leg) {
+        return closed(
+                strand(i).path().start().distance(strand(i + 1).path().end()),
+                leg,
+                strand(i - 1).path().endTangent(),
+                strand(i + 2).path().startTangent());
+    }
+
+    /** The corner of an edge over a dart with such legs when it is closed; legs that no dart has leave any corner. */
+    private static double closed(double width, double leg, Vector2D arriving, Vector2D leaving) {
+        if (leg < Math.max(SHORTEST_LEG, width / 2) || leg > LONGEST_LEG) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double angle = 2 * Math.asin(width / 2 / leg);
+        return Math.abs(Side.turn(arriving, Laying.turned(leaving, -angle)));
     }
 
     private boolean inReach(int i, double in, double out) {
@@ -251,7 +360,10 @@ final class SupposedDarts {
                         new Figure("halves apart when folded", Quantity.LENGTH, miss))));
     }
 
-    /** A peak on an edge that a dart would make smooth, but not of the shape that folds on to it. */
+    /**
+     * A peak on an edge that a dart would make smooth, but not of the shape that folds on to it. Where its halves fold on to one another and
+     * the edge is curved, it cannot be told from the end of a dart that leaves a corner, and nothing is said.
+     */
     private Optional<Found> untrue(int i, double leg, double miss) {
         Optional<Found> dart = dart(i, leg, Sureness.POSSIBLE, miss);
         if (dart.isEmpty()) {
@@ -277,7 +389,10 @@ final class SupposedDarts {
         if (off > WIDEST_MOUTH / 4) {
             return Optional.empty();
         }
-        if (off > tolerance) {
+        boolean told = miss > tolerance
+                || (Math.abs(Laying.bow(strand(i - 1).path())) <= STRAIGHT
+                        && Math.abs(Laying.bow(strand(i + 2).path())) <= STRAIGHT);
+        if (told && off > tolerance) {
             findings.add(new Finding(
                     Finding.Kind.DART_END_UNTRUE,
                     "'" + strand(i).edge() + "' of '" + piece.name() + "'",
@@ -297,18 +412,23 @@ final class SupposedDarts {
         AffineTransformMatrix2D over = Isometry.reflection(tip, tip.directionTo(leg));
         CurvePath layer = beside.transformed(over);
         CurvePath line = CurvePath.polyline(tip, middle.add(way.multiply(WIDEST_MOUTH)));
-        return org.draftingmaths.curve.Meets.of(layer, line).points().stream()
-                .min(java.util.Comparator.comparingDouble(org.draftingmaths.curve.Meet::onFirst))
-                .map(org.draftingmaths.curve.Meet::point);
+        return Meets.of(layer, line).points().stream()
+                .min(Comparator.comparingDouble(Meet::onFirst))
+                .map(Meet::point);
     }
 
     // ------------------------------------------------------------------------------------------------ laid in
 
     private Result result() {
+        boolean clockwise = Paper.sides(piece).stream().noneMatch(PaperSide::forward);
+        boolean onwards = Paper.sides(piece).stream().allMatch(PaperSide::forward);
+        if (clockwise) {
+            turnRound();
+        }
         List<Found> laid = found.stream()
                 .filter(dart -> dart.sureness() != Sureness.POSSIBLE)
                 .toList();
-        Optional<Piece> made = laid.isEmpty() ? Optional.empty() : laidIn(laid);
+        Optional<Piece> made = laid.isEmpty() || !(onwards || clockwise) ? Optional.empty() : laidIn(laid);
         for (Found dart : found) {
             boolean in = made.isPresent() && laid.contains(dart);
             String place = "'" + strand(dart.at() - 1).edge() + "' of '" + piece.name() + "'";
@@ -322,7 +442,29 @@ final class SupposedDarts {
         for (int i = 0; made.isPresent() && i < laid.size(); i++) {
             names.add(name(i));
         }
-        return new Result(made.orElse(piece), names, List.copyOf(suppositions), List.copyOf(findings));
+        List<String> fromEnds = names.stream()
+                .filter(name -> laid.get(names.indexOf(name)).kind() == Supposition.Kind.DART_END)
+                .toList();
+        return new Result(made.orElse(piece), names, fromEnds, List.copyOf(suppositions), List.copyOf(findings));
+    }
+
+    /** Drawn clockwise, it is drawn anew clockwise, so that its edges keep their directions. */
+    private void turnRound() {
+        List<Strand> turned = new ArrayList<>();
+        strands.forEach(
+                strand -> turned.add(0, new Strand(strand.edge(), strand.path().reversed())));
+        List<Found> darts = found.stream()
+                .map(dart -> new Found(
+                        Math.floorMod(strands.size() - 2 - dart.at(), strands.size()),
+                        dart.tip(),
+                        dart.kind(),
+                        dart.sureness(),
+                        dart.figures()))
+                .toList();
+        strands.clear();
+        strands.addAll(turned);
+        found.clear();
+        found.addAll(darts);
     }
 
     private String name(int number) {
@@ -331,7 +473,6 @@ final class SupposedDarts {
 
     /** The piece drawn anew with the darts in its edges; nothing when they cannot all be darts. */
     private Optional<Piece> laidIn(List<Found> darts) {
-        boolean onwards = Paper.sides(piece).stream().allMatch(PaperSide::forward);
         Set<Integer> within = new HashSet<>();
         for (Found dart : darts) {
             within.addAll(List.of(index(dart.at()), index(dart.at() + 1), index(dart.at() + 2)));
@@ -340,7 +481,7 @@ final class SupposedDarts {
         while (start < strands.size() && (within.contains(start) || !begins(start))) {
             start++;
         }
-        if (!onwards || start == strands.size()) {
+        if (start == strands.size()) {
             return Optional.empty();
         }
         try {

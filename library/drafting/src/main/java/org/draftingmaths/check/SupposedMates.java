@@ -1,6 +1,7 @@
 package org.draftingmaths.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.draftingmaths.check.Supposition.Figure;
+import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Piece;
@@ -17,11 +19,13 @@ import org.draftingmaths.piece.Seam;
 /** Which edges seem to be sewn together. The rules stand at {@link Suppose}. */
 final class SupposedMates {
 
-    private static final double LENGTH_GATE = 0.06;
+    private static final double LENGTH_GATE = 0.08;
     private static final double NEARLY = 0.02;
     private static final double FREE_ANGLE = Math.toRadians(3);
     private static final double ANGLES = Math.toRadians(20);
     private static final double ENDS_LIKELY = Math.toRadians(15);
+    private static final double SHAPE = 0.01;
+    private static final double TURNED_OVER = 0.25;
     private static final double ALONE = 4.5;
     private static final double MARGIN = 1;
     private static final double MARGIN_CERTAIN = 2;
@@ -74,9 +78,9 @@ final class SupposedMates {
         this.pieces = draft.pieces().stream().map(Side::of).toList();
         Set<String> sewn = new HashSet<>();
         for (Seam seam : draft.seams()) {
-            for (Seam.Mate mate : List.of(seam.first(), seam.second())) {
-                sewn.add(mate.edge() + "\n" + mate.piece());
-            }
+            Stream.of(seam.first(), seam.second())
+                    .flatMap(mate -> mate.parts().stream())
+                    .forEach(part -> sewn.add(part.edge() + "\n" + part.piece()));
         }
         this.sides = pieces.stream()
                 .flatMap(List::stream)
@@ -163,7 +167,7 @@ final class SupposedMates {
         Side other = sides.get(j);
         double longer = Math.max(one.length(), other.length());
         double length = Math.abs(one.length() - other.length());
-        var path = alongside ? other.path() : other.path().reversed();
+        CurvePath path = alongside ? other.path() : other.path().reversed();
         double shape = Math.min(Laying.apart(one.path(), path, false), Laying.apart(one.path(), path, true));
         double common = length <= tolerance ? shape : common(one, other, alongside);
         double ends = Math.max(
@@ -171,17 +175,17 @@ final class SupposedMates {
                 missing(one.after(), alongside ? other.after() : other.before()));
         int notches = unpartnered(one, other, alongside);
         double cost = (length <= tolerance ? 0 : 0.5 + length / longer / 0.03)
-                + (shape <= tolerance ? 0 : Math.min(1.5, 0.25 + shape / longer / 0.03))
+                + (common <= tolerance ? 0 : Math.min(2, 0.25 + common / longer / SHAPE))
                 + corner(missing(one.before(), alongside ? other.before() : other.after()))
                 + corner(missing(one.after(), alongside ? other.after() : other.before()))
                 + (notches > 0 ? 1 : 0)
-                + (alongside ? 1 : 0)
+                + (alongside ? TURNED_OVER : 0)
                 + (one.piece().equals(other.piece()) || twinned(one, other) ? 2 : 0);
         return new Pair(i, j, alongside, length, shape, common, ends, notches, cost);
     }
 
     private static double common(Side one, Side other, boolean alongside) {
-        var path = alongside ? other.path() : other.path().reversed();
+        CurvePath path = alongside ? other.path() : other.path().reversed();
         double best = Double.POSITIVE_INFINITY;
         for (boolean over : new boolean[] {false, true}) {
             best = Math.min(best, Laying.apartFromStart(one.path(), path, over));
@@ -238,6 +242,40 @@ final class SupposedMates {
         told.sort(Comparator.comparing((Mates mates) -> mates.pair().first())
                 .thenComparing(mates -> mates.pair().second()));
         return told;
+    }
+
+    /** A neighbour on the same piece with which a side is as long as some other side of another piece. */
+    record Chain(int first, int second, int mate) {}
+
+    /** The sides without a candidate that fit one together with the next or the last side of their piece. */
+    List<Chain> chains() {
+        List<Chain> chains = new ArrayList<>();
+        for (int i = 0; i < sides.size(); i++) {
+            int next = next(i);
+            if (next >= 0 && !(matches(i) && matches(next))) {
+                mate(i, next).ifPresent(chains::add);
+            }
+        }
+        return chains;
+    }
+
+    private Optional<Chain> mate(int first, int second) {
+        double length = sides.get(first).length() + sides.get(second).length();
+        for (int k = 0; k < sides.size(); k++) {
+            Side other = sides.get(k);
+            if (!other.piece().equals(sides.get(first).piece()) && Math.abs(other.length() - length) <= tolerance) {
+                return Optional.of(new Chain(first, second, k));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The side that follows on its piece, if it is free as well. */
+    private int next(int side) {
+        Side own = sides.get(side);
+        List<Side> ring =
+                pieces.stream().filter(each -> each.contains(own)).findFirst().orElseThrow();
+        return sides.indexOf(ring.get((ring.indexOf(own) + 1) % ring.size()));
     }
 
     boolean matches(int side) {
@@ -325,7 +363,7 @@ final class SupposedMates {
         int n = group.size();
         double[][] cost = new double[n][n];
         for (double[] row : cost) {
-            java.util.Arrays.fill(row, 1e6);
+            Arrays.fill(row, 1e6);
         }
         for (int i = 0; i < n; i++) {
             cost[i][i] = ALONE;

@@ -26,6 +26,7 @@ import org.draftingmaths.piece.Seam;
 import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SupposeTest {
@@ -43,15 +44,15 @@ class SupposeTest {
                 .line(230 + wider, -500 - longer)
                 .edge("b", Role.SEAM)
                 .line(230 + wider, -200)
-                .curve(230 + wider, -120, 215 + wider, -40, 195 + wider, 0)
+                .curve(230 + wider, -120, 195 + wider, -60, 195 + wider, 0)
                 .edge("c", Role.SEAM)
-                .line(110 + slip, 0)
+                .curve(165 + wider, 0, 140 + slip, -3, 110 + slip, 0)
                 .edge("d", Role.SEAM)
                 .line(100, -100)
                 .edge("e", Role.SEAM)
                 .line(90, 0)
                 .edge("f", Role.SEAM)
-                .line(0, 0)
+                .curve(60, -3, 30, 0, 0, 0)
                 .edge("g", Role.SEAM)
                 .line(0, -500 + raised)
                 .grain(40, -400, 40, -100);
@@ -247,16 +248,25 @@ class SupposeTest {
         assertThat(Measured.angle(piece, "dart 1")).isCloseTo(2 * Math.atan2(12, 140), within(1e-9));
     }
 
-    /** The peak is moved by 5 mm along the edge: the dart no longer folds. */
-    @Test
-    void anUntrueDartEndIsFound() {
-        Supposed supposed = suppose(bare(smooth(), Vector2D.of(5, 0)));
+    /** The peak is moved along the edge or down: the dart no longer folds. */
+    @ParameterizedTest
+    @CsvSource({"2, 0", "-1.5, 0", "0, -3", "1, 2"})
+    void anUntrueDartEndIsFound(double x, double y) {
+        Supposed supposed = suppose(bare(smooth(), Vector2D.of(x, y)));
         assertThat(told(supposed, Supposition.Kind.DART_END))
                 .singleElement()
                 .asString()
                 .startsWith("possible");
-        assertThat(only(supposed, Finding.Kind.DART_END_UNTRUE).measured()).isCloseTo(5, within(1e-6));
-        assertThat(kinds(suppose(bare(smooth(), Vector2D.of(0.3, 0))))).isEmpty();
+        assertThat(only(supposed, Finding.Kind.DART_END_UNTRUE).measured()).isCloseTo(Math.hypot(x, y), within(1e-6));
+    }
+
+    @Test
+    void aTrueDartEndIsSilent() {
+        Supposed supposed = suppose(bare(smooth(), Vector2D.ZERO));
+        assertThat(supposed.findings()).isEmpty();
+        Piece piece = supposed.draft().piece("x");
+        assertThat(Measured.tip(piece, "dart 1").distance(Vector2D.of(110, 60))).isLessThan(1e-6);
+        assertThat(suppose(bare(smooth(), Vector2D.of(0.3, 0))).findings()).isEmpty();
     }
 
     private static Piece declared() {
@@ -279,20 +289,22 @@ class SupposeTest {
                 .grain(20, 20, 20, 180);
     }
 
-    /** Closed, its edge goes straight on: each part is square to its leg of the dart. */
+    /** Closed, its edge goes straight on, at 75 degrees to the dart's one leg and 105 to the other. */
     private static Piece smooth() {
-        double fall = Math.atan2(12, 140);
+        double half = Math.atan2(12, 140);
+        double right = half + Math.toRadians(15);
+        double left = Math.toRadians(15) - half;
         return Drawing.of("x")
                 .from(0, 0)
                 .edge("hem", Role.HEM)
                 .line(220, 0)
                 .edge("side", Role.FINISHED)
-                .line(220, 200 - 98 * Math.tan(fall))
+                .line(220, 200 - 98 * Math.tan(right))
                 .edge("top", Role.SEAM)
                 .line(122, 200)
                 .dart("dart", 110, 60, 98, 200, 0, Leg.BEFORE)
-                .line(0, 200 - 98 * Math.tan(fall))
-                .edge("centre", Role.FOLD)
+                .line(0, 200 + 98 * Math.tan(left))
+                .edge("centre", Role.FINISHED)
                 .line(0, 0)
                 .grain(20, 20, 20, 180)
                 .piece();
@@ -341,7 +353,7 @@ class SupposeTest {
         assertThat(supposed.suppositions().get(0).sentence(Steps.DEFAULT))
                 .isEqualTo(
                         "Certain: 'dart 1' in 'c' of 'x' is a dart; length of its legs 4 in (10.0 cm), length of the other 4 in"
-                                + " (10.0 cm), angle 11.42°, corner with it closed 11.42°.");
+                                + " (10.0 cm), angle 11.42°, corner with it closed 0.00°.");
         assertThatThrownBy(() -> new Supposition(Supposition.Kind.FOLD, Sureness.POSSIBLE, List.of(), List.of()))
                 .hasMessageContaining("1 or more places");
     }
