@@ -5,10 +5,15 @@ import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.SetLength;
+import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
+import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.LegEnds;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
@@ -205,6 +210,52 @@ public final class Truing {
         Joint a = Joint.of(draft, seam.first(), end, first);
         Joint b = Joint.of(draft, seam.second(), end, second);
         return Math.PI - (a.inside() + b.inside());
+    }
+
+    /**
+     * Blends an edge over a dart as it is sewn: folded about its sewn point, from leg end on leg end, the edge turns there by some angle; its
+     * stretch on either side is turned by half of it at the leg end. It is what is done with a dart that was drawn in a straight edge, or
+     * set back after its edge was drawn.
+     *
+     * <p>Conserved: the ends, lengths and angle of the legs, every other edge. Changed and told: the length of the edge, the turn.
+     *
+     * <pre>{@code
+     * Reworked trued = Truing.blendDart(front, "waist dart");
+     * }</pre>
+     *
+     * @param piece the piece
+     * @param dart the name of a dart with legs of one length, sewn as a dart
+     * @return the piece and what was done
+     * @throws DraftingException when the legs differ, or as {@link LegEnds#move}
+     */
+    public static Reworked blendDart(Piece piece, String dart) {
+        CurvePath before = LegEnds.seam(piece, dart, Leg.BEFORE);
+        CurvePath after = LegEnds.seam(piece, dart, Leg.AFTER);
+        Vector2D tip = DartEnd.sewnTip(piece, dart);
+        Vector2D from = tip.vectorTo(after.start());
+        Vector2D to = tip.vectorTo(before.end());
+        if (Math.abs(from.norm() - to.norm()) > CurvePath.JOINT) {
+            throw new DraftingException(
+                    "Blend over '" + dart + "'",
+                    "its legs differ and do not fold on one another; make them equal first, with Legs.equalise");
+        }
+        Vector2D in = before.endTangent();
+        Vector2D out = rotated(after.startTangent(), Math.atan2(from.signedArea(to), from.dot(to)));
+        double turn = Math.atan2(in.signedArea(out), in.dot(out));
+        Change told =
+                new Change("turn of the edge over '" + dart + "' as it is sewn", Quantity.ANGLE, Math.abs(turn), 0);
+        if (Math.abs(turn) < SETTLED) {
+            return new Reworked(piece, Ledger.of(told));
+        }
+        CurvePath arriving = Ends.turned(before, rotated(in, turn / 2));
+        Vector2D leaving = rotated(after.startTangent(), -turn / 2);
+        CurvePath onwards = Ends.turned(after.reversed(), leaving.negate()).reversed();
+        Reworked moved = LegEnds.move(piece, dart, arriving, onwards);
+        return new Reworked(moved.piece(), moved.ledger().then(told));
+    }
+
+    private static Vector2D rotated(Vector2D way, double angle) {
+        return AffineTransformMatrix2D.createRotation(Vector2D.ZERO, angle).apply(way);
     }
 
     /**

@@ -14,10 +14,13 @@ import org.draftingmaths.check.Checks;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Girths;
+import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Lengths;
+import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Panels;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
@@ -28,6 +31,7 @@ import org.draftingmaths.piece.Seam;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TruingTest {
 
@@ -139,6 +143,57 @@ class TruingTest {
         Vector2D in = Paper.edge(piece, "hem").endTangent().negate();
         Vector2D out = Paper.edge(piece, "side seam").startTangent();
         return Math.acos(in.dot(out));
+    }
+
+    /** A dart in a straight or curved waist, set back or not: folded as it is sewn, the waist runs on without a corner. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 20, 45})
+    void anEdgeRunsOnOverASewnDart(double setBack) {
+        Piece front = Drawing.of("front")
+                .from(0, 0)
+                .edge("waist", Role.SEAM)
+                .line(70, 0)
+                .dart("waist dart", 85, 150, 100, 0, setBack, Leg.BEFORE)
+                .curve(140, -4, 170, 2, 210, 6)
+                .edge("side seam", Role.SEAM)
+                .line(230, 190)
+                .edge("rest", Role.SEAM)
+                .line(0, 190)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .notch("waist", 30)
+                .piece();
+        assertThat(Math.abs(sewnTurn(front))).isGreaterThan(Math.toRadians(5));
+        Reworked trued = Truing.blendDart(front, "waist dart");
+        assertThat(sewnTurn(trued.piece())).isCloseTo(0, within(1e-9));
+        for (Leg leg : Leg.values()) {
+            assertThat(Measured.leg(trued.piece(), "waist dart", leg).start())
+                    .isEqualTo(Measured.leg(front, "waist dart", leg).start());
+        }
+        assertThat(trued.piece().edge("side seam")).isEqualTo(front.edge("side seam"));
+        assertThat(Paper.edge(trued.piece(), "waist").start().distance(Vector2D.ZERO))
+                .isLessThan(1e-12);
+        assertThat(trued.ledger().only(Change.class))
+                .last()
+                .satisfies(change -> assertThat(change.before()).isCloseTo(Math.abs(sewnTurn(front)), within(1e-12)));
+        assertThat(Panels.undo(trued).sameCloth(front, 1e-9)).isTrue();
+        assertThat(sewnTurn(Truing.blendDart(trued.piece(), "waist dart").piece()))
+                .isCloseTo(0, within(1e-9));
+    }
+
+    /** By how much the waist turns at the dart when the paper beyond it is turned about the sewn point on to the near leg. */
+    private static double sewnTurn(Piece piece) {
+        Vector2D tip = DartEnd.sewnTip(piece, "waist dart");
+        List<CurvePath> sides = Paper.sides(piece).stream()
+                .filter(side -> side.edge().equals("waist") && side.opening().isEmpty())
+                .map(side -> side.path())
+                .toList();
+        Vector2D from = tip.directionTo(sides.get(1).start());
+        Vector2D to = tip.directionTo(sides.get(0).end());
+        Vector2D in = sides.get(0).endTangent();
+        Vector2D out = sides.get(1).startTangent();
+        double unturned = Math.atan2(in.signedArea(out), in.dot(out));
+        return unturned + Math.atan2(from.signedArea(to), from.dot(to));
     }
 
     @Test
