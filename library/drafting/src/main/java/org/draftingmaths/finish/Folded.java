@@ -23,6 +23,9 @@ import org.draftingmaths.piece.Role;
 /** Cloth beyond an edge that will be folded back on to the piece: its ends are what it will lie on, reflected. */
 final class Folded {
 
+    static final String FREE = "free edge of ";
+    static final String TURNED = " turned";
+
     private static final double TOUCH = CurvePath.JOINT;
 
     private Folded() {}
@@ -132,7 +135,7 @@ final class Folded {
         String name = laid.on().edge();
         List<Extend.Side> sides = new ArrayList<>(List.of(
                 side(piece, ends.start(), true, asked),
-                new Extend.Side(new Edge("free edge of " + name, role, 0, free), true, List.of()),
+                new Extend.Side(new Edge(FREE + name, role, 0, free), true, List.of()),
                 side(piece, ends.stop(), false, asked)));
         if (!forward) {
             Collections.reverse(sides);
@@ -155,7 +158,7 @@ final class Folded {
             throw new DraftingException(
                     asked, "folded back, it would not lie on the fold '" + edge.name() + "'; square the corner first");
         }
-        String name = goesOn ? edge.name() : free(piece, edge.name() + " turned");
+        String name = goesOn ? edge.name() : free(piece, edge.name() + TURNED);
         return new Extend.Side(
                 new Edge(name, edge.role(), edge.allowance(), end.path()),
                 outwards,

@@ -206,4 +206,24 @@ public final class Hems {
                 100 * (convex ? give.ease() : give.stretch()));
         throw new DraftingException(asked, reason, new Reach(Quantity.LENGTH, depth, 0, workable));
     }
+
+    /**
+     * Whether an edge is the free one of what was folded back, a turn-up or a facing in one.
+     *
+     * @param edge its name
+     * @return true when it is
+     */
+    public static boolean isFreeEdge(String edge) {
+        return edge.contains(Folded.FREE);
+    }
+
+    /**
+     * Whether an edge is the end of what was folded back, which is caught in with the seam that it goes on from.
+     *
+     * @param edge its name
+     * @return true when it is
+     */
+    public static boolean isTurnedEnd(String edge) {
+        return edge.endsWith(Folded.TURNED) || edge.contains(Folded.TURNED + " ");
+    }
 }

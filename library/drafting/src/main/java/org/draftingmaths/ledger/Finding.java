@@ -117,7 +117,13 @@ public record Finding(
         /** An opening without a fastening is smaller than what must go through it. */
         OPENING_TOO_SMALL("the opening is too small for the head"),
         /** A facing leaves too little room to be turned through. */
-        TOO_NARROW_TO_TURN("the strap is too narrow to be turned through");
+        TOO_NARROW_TO_TURN("the strap is too narrow to be turned through"),
+        /** A label without style, size or version. */
+        LABEL_SILENT("the labels do not say it"),
+        /** A piece of the draft that is not among those that are cut. */
+        PIECE_UNCUT("the piece is not among those that are cut"),
+        /** Edges that are sewn together of which one is there more often than the other when all is cut. */
+        MATES_UNCUT("what is sewn together is not cut equally often");
 
         private final String words;
 

@@ -159,6 +159,17 @@ public final class Unfold {
                 : Stream.of();
     }
 
+    /**
+     * Whether a piece was opened out, so that it has an edge on both halves.
+     *
+     * @param piece the piece
+     * @param edge an edge of the half that was drawn
+     * @return true when its mirror image is an edge of the piece as well
+     */
+    public static boolean hasOnBothHalves(Piece piece, String edge) {
+        return piece.edges().stream().anyMatch(other -> other.name().equals(MIRRORED + edge));
+    }
+
     /** The half again: what is mirrored goes, and the fold is an edge once more. */
     static Piece undo(Piece piece, Step.Unfolded step) {
         List<Panel> panels = piece.panels().stream()

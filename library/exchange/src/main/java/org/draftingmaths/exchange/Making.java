@@ -3,9 +3,11 @@ package org.draftingmaths.exchange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.draftingmaths.contour.Recut;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
@@ -34,7 +36,10 @@ public record Making(Draft draft, StepSheet steps) {
      * @return the style in the making
      */
     public static Making of(String title, String heading, Draft draft, Ledger ledger) {
-        return new Making(draft, StepSheet.of(title).then(heading, ledger));
+        Figure[] pictures = draft.pieces().stream()
+                .map(piece -> Figure.of(piece.name(), piece))
+                .toArray(Figure[]::new);
+        return new Making(draft, StepSheet.of(title).then(heading, ledger, pictures));
     }
 
     /**
@@ -57,7 +62,8 @@ public record Making(Draft draft, StepSheet steps) {
      */
     public Making on(String piece, String heading, Function<Piece, Reworked> operation) {
         Reworked done = operation.apply(draft.piece(piece));
-        return new Making(draft.with(done.piece()), steps.then(heading(piece, heading), done.ledger()));
+        return new Making(
+                draft.with(done.piece()), steps.then(heading(piece, heading), done.ledger(), changed(done.piece())));
     }
 
     private static String heading(String piece, String heading) {
@@ -74,7 +80,15 @@ public record Making(Draft draft, StepSheet steps) {
      */
     public Making joined(String heading, Function<Draft, Recut> operation) {
         Recut done = operation.apply(draft);
-        return new Making(done.draft(), steps.then(heading, done.ledger()));
+        return new Making(
+                done.draft(),
+                steps.then(
+                        heading,
+                        done.ledger(),
+                        Stream.of(done.front().piece(), done.back().piece())
+                                .map(this::changed)
+                                .flatMap(Stream::of)
+                                .toArray(Figure[]::new)));
     }
 
     /**
@@ -91,6 +105,21 @@ public record Making(Draft draft, StepSheet steps) {
         allPieces.addAll(pieces);
         List<Seam> allSeams = new ArrayList<>(draft.seams());
         allSeams.addAll(seams);
-        return new Making(new Draft(draft.name(), allPieces, allSeams), steps.then(heading, ledger));
+        return new Making(
+                new Draft(draft.name(), allPieces, allSeams),
+                steps.then(
+                        heading,
+                        ledger,
+                        pieces.stream()
+                                .map(piece -> Figure.of(piece.name(), piece))
+                                .toArray(Figure[]::new)));
+    }
+
+    /** A piece over what it was before; no picture when its outline is as it was. */
+    private Figure[] changed(Piece now) {
+        Piece was = draft.piece(now.name());
+        return Paper.outline(now).equals(Paper.outline(was))
+                ? new Figure[0]
+                : new Figure[] {Figure.over(now.name(), now, was)};
     }
 }

@@ -42,6 +42,11 @@ enum PageText {
         }
 
         @Override
+        String picture(String svg) {
+            return "";
+        }
+
+        @Override
         String foot() {
             return "";
         }
@@ -60,6 +65,7 @@ enum PageText {
                     + "body{font-family:" + Lettering.FAMILY
                     + ";line-height:1.5;max-width:42em;margin:2em auto;padding:0 1em}\n"
                     + "h2{margin-top:1.6em;break-after:avoid}\nli{margin:0.3em 0;break-inside:avoid}\n"
+                    + "figure{margin:1em 0;break-inside:avoid}\nfigure svg{max-height:60vh}\n"
                     + "</style>\n</head>\n<body>\n<h1>" + escaped(title) + "</h1>\n";
         }
 
@@ -81,6 +87,11 @@ enum PageText {
         @Override
         String list(String lead, List<String> items) {
             return items.isEmpty() ? "" : paragraph(lead) + "<ul>\n" + items(items) + "</ul>\n";
+        }
+
+        @Override
+        String picture(String svg) {
+            return "<figure>\n" + svg + "</figure>\n";
         }
 
         @Override
@@ -112,6 +123,9 @@ enum PageText {
 
     /** A list under a line of words; nothing when it has no items. */
     abstract String list(String lead, List<String> items);
+
+    /** A picture; nothing where a page is text alone. */
+    abstract String picture(String svg);
 
     abstract String foot();
 }

@@ -15,7 +15,8 @@ import org.draftingmaths.unit.Steps;
  *
  * <p>An operation is told first; the steps that do it are numbered through the whole sheet. What came out differently is a list to check by
  * measuring, what stayed the same is one sentence. Sentences that differ in one name only are said once, with all names. What the telling
- * has said already, and an operation that did nothing, are left out.
+ * has said already, and an operation that did nothing, are left out. As HTML the sheet shows the pictures of each operation; Markdown is
+ * text alone.
  *
  * <pre>{@code
  * Reworked moved = Darts.rotate(front, "waist dart", Spot.on("side seam", 60), "side dart");
@@ -49,8 +50,14 @@ public record StepSheet(String title, List<Section> sections) {
      *
      * @param heading what is done, as an instruction, for example {@code Move the bust dart to the side seam}
      * @param ledger what was done
+     * @param pictures what it looks like afterwards
      */
-    public record Section(String heading, Ledger ledger) {}
+    public record Section(String heading, Ledger ledger, List<Figure> pictures) {
+        /** Copies the list. */
+        public Section {
+            pictures = List.copyOf(pictures);
+        }
+    }
 
     /**
      * A sheet on which nothing stands yet.
@@ -67,11 +74,12 @@ public record StepSheet(String title, List<Section> sections) {
      *
      * @param heading what is done, as an instruction
      * @param ledger what was done
+     * @param pictures what it looks like afterwards, to be shown side by side
      * @return the sheet
      */
-    public StepSheet then(String heading, Ledger ledger) {
+    public StepSheet then(String heading, Ledger ledger, Figure... pictures) {
         List<Section> all = new ArrayList<>(sections);
-        all.add(new Section(heading, ledger));
+        all.add(new Section(heading, ledger, List.of(pictures)));
         return new StepSheet(title, all);
     }
 
@@ -82,7 +90,7 @@ public record StepSheet(String title, List<Section> sections) {
      * @return the text
      */
     public String markdown(Steps steps) {
-        return write(steps, PageText.MARKDOWN);
+        return write(steps, PageText.MARKDOWN, "");
     }
 
     /**
@@ -92,10 +100,11 @@ public record StepSheet(String title, List<Section> sections) {
      * @return the HTML document
      */
     public String html(Steps steps) {
-        return write(steps, PageText.HTML);
+        return write(steps, PageText.HTML, "");
     }
 
-    private String write(Steps steps, PageText text) {
+    /** The sheet with something more between the operations and what is to be minded. */
+    String write(Steps steps, PageText text, String more) {
         StringBuilder page = new StringBuilder(text.head(title)).append(text.paragraph(UNITS));
         int number = 1;
         for (Section section : sections) {
@@ -105,13 +114,19 @@ public record StepSheet(String title, List<Section> sections) {
                 told.aims().forEach(aim -> page.append(text.paragraph(aim)));
                 page.append(text.numbered(number, told.done()))
                         .append(text.list(CHECK, told.changed()))
-                        .append(text.paragraph(told.kept()));
+                        .append(text.paragraph(told.kept()))
+                        .append(picture(section, text));
                 number += told.done().size();
             }
         }
-        page.append(text.heading(CARE));
+        page.append(more).append(text.heading(CARE));
         Care.ALWAYS.forEach(words -> page.append(text.paragraph(words)));
         return page.append(text.foot()).toString();
+    }
+
+    private static String picture(Section section, PageText text) {
+        Figure[] figures = section.pictures().toArray(Figure[]::new);
+        return figures.length == 0 ? "" : text.picture(Svg.sketch(figures));
     }
 
     /**

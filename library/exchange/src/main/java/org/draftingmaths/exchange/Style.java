@@ -32,15 +32,23 @@ import org.draftingmaths.unit.Steps;
  * @param title its name
  * @param size the size, or whose measures
  * @param draft the net pieces and how they are sewn together
- * @param patterns the pieces as they are printed and cut, in order
+ * @param cuts how each piece is finished and cut
+ * @param patterns the pieces as they are printed and cut, in the same order
  * @param steps how it was made
  * @param findings what is wrong with draft or patterns
  */
 public record Style(
-        String title, String size, Draft draft, List<FinalPattern> patterns, StepSheet steps, List<Finding> findings) {
+        String title,
+        String size,
+        Draft draft,
+        List<ToCut> cuts,
+        List<FinalPattern> patterns,
+        StepSheet steps,
+        List<Finding> findings) {
 
     /** Copies the lists. */
     public Style {
+        cuts = List.copyOf(cuts);
         patterns = List.copyOf(patterns);
         findings = List.copyOf(findings);
     }
@@ -53,7 +61,8 @@ public record Style(
      * @param version the version of the pattern as it is to be printed
      * @param draft the net pieces and how they are sewn together
      * @param steps how it was made
-     * @param cuts how each piece is finished and cut, in the order in which they are numbered; a piece that is not named is not cut
+     * @param cuts how each piece is finished and cut, in the order in which they are numbered; a piece that is not named is not
+     *     cut, which is a finding
      * @return the style
      * @throws IllegalArgumentException when a piece is unknown or named twice
      * @throws org.draftingmaths.ledger.DraftingException as {@link FinalPattern#of}
@@ -67,9 +76,10 @@ public record Style(
             patterns.add(FinalPattern.of(draft.piece(cut.piece()), cut.allowances(), cut.marking(), block));
         }
         List<Finding> findings = new ArrayList<>(Checks.all(draft, Checks.SEAM_TOLERANCE));
+        findings.addAll(PieceSet.findings(title, size, version, draft, cuts));
         patterns.forEach(pattern -> findings.addAll(pattern.findings()));
         findings.addAll(Allowances.mates(cutOnly(draft, plans.keySet()), plans, Set.of(), 0));
-        return new Style(title, size, draft, patterns, steps, findings);
+        return new Style(title, size, draft, cuts, patterns, steps, findings);
     }
 
     private static Draft cutOnly(Draft draft, Set<String> pieces) {
@@ -91,6 +101,42 @@ public record Style(
                 .map(pattern -> Figure.of(
                         title + ", size " + size + ": " + pattern.piece().name(), pattern))
                 .toList();
+    }
+
+    /**
+     * The step sheet of the whole style as Markdown: how it was drafted, what is cut, and in which order it is sewn.
+     *
+     * @param lengths the steps to which lengths are rounded
+     * @return the text
+     */
+    public String markdown(Steps lengths) {
+        return steps.write(lengths, PageText.MARKDOWN, cutAndSewn(lengths, PageText.MARKDOWN));
+    }
+
+    /**
+     * The step sheet of the whole style as a page of its own, with pictures: how it was drafted, what is cut, and in which order it is sewn.
+     *
+     * @param lengths the steps to which lengths are rounded
+     * @return the HTML document
+     */
+    public String html(Steps lengths) {
+        return steps.write(lengths, PageText.HTML, cutAndSewn(lengths, PageText.HTML));
+    }
+
+    private String cutAndSewn(Steps lengths, PageText text) {
+        List<String> pieces = new ArrayList<>();
+        for (int i = 0; i < cuts.size(); i++) {
+            ToCut cut = cuts.get(i);
+            boolean onFold = PieceSet.isOnFold(draft.piece(cut.piece()));
+            String words =
+                    cut.cuttings().stream().map(each -> each.words(onFold)).collect(Collectors.joining("; "));
+            pieces.add("'" + cut.piece() + "', piece " + (i + 1) + " of " + cuts.size() + ": " + words + ".");
+        }
+        return text.heading("Cut out")
+                + text.list("All allowances are on the pieces. Cut:", pieces)
+                + text.picture(Svg.sketch(figures().toArray(Figure[]::new)))
+                + text.heading("Sew")
+                + text.numbered(1, OrderOfMake.of(this, lengths));
     }
 
     /**
@@ -117,9 +163,9 @@ public record Style(
             written.add(saved(file, Pdf.tiles(heading, Scale.FULL, page, figures())));
         }
         Path markdown = folder.resolve("step-sheet.md");
-        Saved.text(markdown, steps.markdown(Steps.DEFAULT));
+        Saved.text(markdown, markdown(Steps.DEFAULT));
         Path html = folder.resolve("step-sheet.html");
-        Saved.text(html, steps.html(Steps.DEFAULT));
+        Saved.text(html, html(Steps.DEFAULT));
         Path json = folder.resolve(name + ".json");
         DraftFiles.write(draft, json);
         written.addAll(List.of(markdown, html, json));

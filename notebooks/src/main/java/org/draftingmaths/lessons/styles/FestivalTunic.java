@@ -108,7 +108,7 @@ public final class FestivalTunic {
                                 35))
                 .on("front", "Draw the hem in one curve", front -> hem(front))
                 .on("back", "Draw the hem in one curve", back -> hem(back));
-        tunic = Moves.faced(Moves.faced(tunic, "neck", "neckline", 60), "arm", "armhole", 45);
+        tunic = Moves.joinedUnderTheArm(Moves.faced(Moves.faced(tunic, "neck", "neckline", 60), "arm", "armhole", 45));
         tunic = turnedUp(turnedUp(tunic, "front"), "back");
 
         Allowances seams =

@@ -3,6 +3,7 @@ package org.draftingmaths.lessons.styles;
 import java.util.ArrayList;
 import java.util.List;
 import org.draftingmaths.block.Block;
+import org.draftingmaths.contour.Recut;
 import org.draftingmaths.exchange.Making;
 import org.draftingmaths.finish.Facing;
 import org.draftingmaths.finish.Facings;
@@ -11,9 +12,11 @@ import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
+import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.seam.Truing;
 
 /** Moves that more than one style makes. */
 final class Moves {
@@ -50,5 +53,28 @@ final class Moves {
                     piece + " " + name, Seam.Mate.of(piece, edge), Seam.Mate.of(piece + " " + name + " facing", edge)));
         }
         return style.adding("Trace the " + name + " facings", facing.pieces(), seams, facing.ledger());
+    }
+
+    /** Facings of the armhole are joined under the arm too, and their outer edge runs on over that seam. */
+    static Making joinedUnderTheArm(Making style) {
+        Seam side = Seam.flat(
+                "arm facing side",
+                Seam.Mate.of("front arm facing", "side seam"),
+                Seam.Mate.of("back arm facing", "side seam"));
+        List<Seam> seams = new ArrayList<>(style.draft().seams());
+        seams.add(side);
+        Draft sewn = new Draft(style.draft().name(), style.draft().pieces(), seams);
+        return new Making(sewn, style.steps())
+                .joined("Blend the outer edge of the arm facings under the arm", draft -> {
+                    Truing.Blended both = Truing.blend(draft, side, Truing.End.START, "outer edge", "outer edge");
+                    return new Recut(
+                            draft.with(both.first().piece()).with(both.second().piece()),
+                            both.first(),
+                            both.second(),
+                            both.first()
+                                    .ledger()
+                                    .about("front arm facing")
+                                    .then(both.second().ledger().about("back arm facing")));
+                });
     }
 }

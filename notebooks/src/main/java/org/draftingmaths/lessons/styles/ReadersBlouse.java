@@ -97,7 +97,7 @@ public final class ReadersBlouse {
         double half = (HEAD - 2 * Lengths.folded(blouse.piece("back"), "neckline")) / 2;
         blouse = blouse.on(
                 "front", "Swing the bust dart into a cowl that lets the head through", front -> cowl(front, half));
-        blouse = necked(Moves.faced(blouse, "arm", "armhole", 40))
+        blouse = necked(Moves.joinedUnderTheArm(Moves.faced(blouse, "arm", "armhole", 40)))
                 .on(
                         "front",
                         "Fold the facing of the cowl in one with it",
