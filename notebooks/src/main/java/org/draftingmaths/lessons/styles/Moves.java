@@ -62,7 +62,8 @@ final class Moves {
                 Seam.Mate.of("front arm facing", "side seam"),
                 Seam.Mate.of("back arm facing", "side seam"));
         List<Seam> seams = new ArrayList<>(style.draft().seams());
-        seams.add(side);
+        List<String> names = seams.stream().map(Seam::name).toList();
+        seams.add(names.indexOf("front arm"), side);
         Draft sewn = new Draft(style.draft().name(), style.draft().pieces(), seams);
         return new Making(sewn, style.steps())
                 .joined("Blend the outer edge of the arm facings under the arm", draft -> {
