@@ -114,6 +114,7 @@ public final class Ratios {
                 error(good, k -> place(k, work.brent(k))));
         row("line cut of a piece", "JTS at 0.01 mm", times, "cut", "cutByJts", 0, 0.01);
         row("line meets 20 edges", "JTS at 0.01 mm", times, "line", "lineByJts", 1e-9, 0.01);
+        row("a whole style, 6 x 15 edges", "JTS, allowances only", times, "style", "styleByJts", 0, 0.01);
         CurvePath allowance = work.allowance().outline();
         Geometry buffer = work.allowanceByJts();
         row(

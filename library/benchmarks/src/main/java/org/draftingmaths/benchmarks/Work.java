@@ -57,6 +57,7 @@ public class Work {
     GaussIntegrator gauss32;
     Piece piece;
     Slash slash;
+    List<Piece> style;
     CurvePath ring;
     CurvePath line;
 
@@ -78,6 +79,7 @@ public class Work {
                 .edge("centre", Role.FOLD)
                 .line(0, 0)
                 .piece();
+        style = WholeStyle.pieces();
         ring = ring();
         line = CurvePath.polyline(Vector2D.of(-400, -60), Vector2D.of(400, 90));
         slash = Slash.straight("cut", Spot.on("hem", 120), Spot.on("top", 110));
@@ -128,6 +130,23 @@ public class Work {
                 new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 3);
         parameters.setSimplifyFactor(0);
         return BufferOp.bufferOp(polygon(ring), 10, parameters);
+    }
+
+    /** A style of six pieces with fifteen edges each, from measuring to checking. */
+    @Benchmark
+    public Object style() {
+        return WholeStyle.made(style);
+    }
+
+    /** The allowances of its six pieces alone by JTS, on edges flattened to 0.01 mm. */
+    @Benchmark
+    public List<Geometry> styleByJts() {
+        BufferParameters parameters =
+                new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 3);
+        parameters.setSimplifyFactor(0);
+        return style.stream()
+                .map(each -> BufferOp.bufferOp(polygon(Paper.outline(each)), 10, parameters))
+                .toList();
     }
 
     /** Where a line meets twenty curved edges. */

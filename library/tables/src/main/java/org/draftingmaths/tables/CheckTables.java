@@ -2,6 +2,7 @@ package org.draftingmaths.tables;
 
 import java.util.List;
 import java.util.Locale;
+import org.draftingmaths.check.ClosedGirth;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
@@ -174,5 +175,36 @@ public final class CheckTables {
             }
         }
         return surplus.addTo(Table.create(name, seam, interval, how)).addColumns(reason);
+    }
+
+    /**
+     * One row for each closed girth beside that of the body: {@code ease = garment - body}.
+     *
+     * <p>Columns: {@code level}, {@code measure}, and in mm, inches and cm each {@code garment}, {@code body}, {@code ease} (as drafted) and
+     * {@code declared}.
+     *
+     * @param name the name of the table
+     * @param girths the girths, for example {@link ClosedGirth#of}
+     * @param steps the steps of the printed texts
+     * @return the table
+     */
+    public static Table closedGirths(String name, List<ClosedGirth> girths, Steps steps) {
+        StringColumn level = StringColumn.create("level");
+        StringColumn measure = StringColumn.create("measure");
+        Lengths garment = Lengths.named("garment", steps);
+        Lengths body = Lengths.named("body", steps);
+        Lengths ease = Lengths.named("ease", steps);
+        Lengths declared = Lengths.named("declared", steps);
+        for (ClosedGirth girth : girths) {
+            level.append(girth.level());
+            measure.append(girth.measure().label());
+            garment.append(girth.garment());
+            body.append(girth.body());
+            ease.append(girth.ease());
+            declared.append(girth.declared());
+        }
+        Table table = Table.create(name, level, measure);
+        List.of(garment, body, ease, declared).forEach(lengths -> lengths.addTo(table));
+        return table;
     }
 }

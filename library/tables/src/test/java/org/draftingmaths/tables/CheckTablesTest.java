@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Locale;
+import org.draftingmaths.check.ClosedGirth;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.measure.Measure;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Leg;
@@ -88,6 +90,18 @@ class CheckTablesTest {
         assertThat(table.doubleColumn("closed mm").asDoubleArray())
                 .containsExactly(new double[] {300, 285}, within(1e-9));
         assertThat(table.stringColumn("closed cm").asList()).containsExactly("30.0 cm", "28.5 cm");
+    }
+
+    /** 960 mm round a body of 900 are 60 of ease, 10 more than declared. */
+    @Test
+    void girthsStandBesideTheBody() {
+        Table table = CheckTables.closedGirths(
+                "girths", List.of(new ClosedGirth("hip line", Measure.HIP, 960, 900, 50)), Steps.DEFAULT);
+        assertThat(table.row(0).getString("level")).isEqualTo("hip line");
+        assertThat(table.row(0).getString("measure")).isEqualTo("hip");
+        assertThat(table.row(0).getDouble("ease mm")).isEqualTo(60);
+        assertThat(table.row(0).getDouble("declared mm")).isEqualTo(50);
+        assertThat(table.row(0).getString("garment cm")).isEqualTo("96.0 cm");
     }
 
     @Test
