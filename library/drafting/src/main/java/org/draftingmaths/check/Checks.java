@@ -8,6 +8,7 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Meet;
 import org.draftingmaths.curve.Meets;
 import org.draftingmaths.curve.Nearest;
+import org.draftingmaths.fullness.Pleats;
 import org.draftingmaths.fullness.Spread;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
@@ -22,6 +23,9 @@ public final class Checks {
 
     /** How far in mm the sewn lengths of mates may lie apart: half a millimetre, as digital drafts are trued (common practice). */
     public static final double SEAM_TOLERANCE = 0.5;
+
+    /** How far in mm from a dart's point the stitching of a tuck in it ends at least (common practice, as for the dart's own set-back). */
+    private static final double SHORT_OF_POINT = 20;
 
     private Checks() {}
 
@@ -61,6 +65,7 @@ public final class Checks {
                         draft.pieces().stream().flatMap(piece -> piece(piece, tolerance, limits.darts()).stream()),
                         draft.pieces().stream()
                                 .flatMap(piece -> Spread.findings(piece, Spread.Limits.DEFAULT).stream()),
+                        draft.pieces().stream().flatMap(piece -> Pleats.findings(piece, SHORT_OF_POINT).stream()),
                         draft.seams().stream().flatMap(seam -> seam(draft, seam, tolerance)),
                         LineChecks.of(draft, limits).stream())
                 .flatMap(each -> each)

@@ -12,11 +12,13 @@ import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.assertj.core.api.ThrowableAssert;
+import org.draftingmaths.check.Checks;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Nearest;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.FoldEnd;
 import org.draftingmaths.piece.Leg;
@@ -253,6 +255,9 @@ class PleatsTest {
                 Pleats.fold(skirt, Pleats.box(one, other, 39), Stay.CENTRE).piece();
         assertThat(Pleats.findings(clear, 0)).isEmpty();
         Piece over = Pleats.fold(skirt, Pleats.box(one, other, 41), Stay.CENTRE).piece();
+        assertThat(Checks.all(new Draft("skirt", List.of(over), List.of()), 0.5))
+                .extracting(Finding::kind)
+                .contains(Finding.Kind.UNDERLAYS_OVERLAP);
         assertThat(Pleats.findings(over, 0))
                 .extracting(finding -> finding.sentence(Steps.DEFAULT))
                 .containsExactly(
