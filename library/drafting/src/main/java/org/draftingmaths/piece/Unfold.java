@@ -170,6 +170,17 @@ public final class Unfold {
         return piece.edges().stream().anyMatch(other -> other.name().equals(MIRRORED + edge));
     }
 
+    /**
+     * Whether an edge is the mirror image of another, on a piece that was opened out.
+     *
+     * @param piece the piece
+     * @param edge one of its edges
+     * @return true when it is
+     */
+    public static boolean isImage(Piece piece, String edge) {
+        return piece.edges().stream().anyMatch(other -> edge.equals(MIRRORED + other.name()));
+    }
+
     /** The half again: what is mirrored goes, and the fold is an edge once more. */
     static Piece undo(Piece piece, Step.Unfolded step) {
         List<Panel> panels = piece.panels().stream()

@@ -17,6 +17,7 @@ import org.draftingmaths.piece.Panel;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Unfold;
 import org.draftingmaths.piece.Use;
 import org.draftingmaths.seam.Walk;
 import org.draftingmaths.unit.Steps;
@@ -129,7 +130,7 @@ final class OrderOfMake {
             for (Piece piece : style.draft().pieces()) {
                 piece.edges().stream()
                         .filter(edge -> edge.role() == role && !isSewn(style, piece.name(), edge.name()))
-                        .filter(edge -> !Hems.isTurnedEnd(edge.name()))
+                        .filter(edge -> !Hems.isTurnedEnd(edge.name()) && !Unfold.isImage(piece, edge.name()))
                         .forEach(edge -> said.computeIfAbsent(how(style, piece, edge, steps), key -> new ArrayList<>())
                                 .add("'" + edge.name() + "' of '" + piece.name() + "'"));
             }
@@ -147,7 +148,7 @@ final class OrderOfMake {
             return "Neaten, face or bind %s.";
         }
         if (edge.role() == Role.SEAM) {
-            return "Nothing of this pattern is sewn to %s: bind or face what stays open.";
+            return "No seam of the draft takes %s: sew it on, turn it in or bind it, as its piece asks.";
         }
         double depth = style.patterns().stream()
                 .filter(each -> each.piece().name().equals(piece.name()))

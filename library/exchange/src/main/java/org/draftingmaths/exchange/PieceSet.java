@@ -35,7 +35,8 @@ final class PieceSet {
                         0,
                         1,
                         "Say how often it is cut, of which cloth.")));
-        draft.seams().forEach(seam -> mates(seam, draft, cuts, findings));
+        // What is caught in may lie in two layers, as a strap that is turned through.
+        draft.seams().stream().filter(seam -> !seam.caught()).forEach(seam -> mates(seam, draft, cuts, findings));
         return findings;
     }
 

@@ -71,7 +71,11 @@ public final class PottersApron {
         style = style.adding(
                 "Trace one facing for the top and the side of the bib",
                 facing.pieces(),
-                List.of(trimmed("bib top", apron, facing.only()), trimmed("bib side", apron, facing.only())),
+                List.of(
+                        trimmed("bib top", apron, facing.only()),
+                        trimmed("bib side", apron, facing.only()),
+                        trimmed("strap seat", apron, facing.only()),
+                        caught()),
                 facing.ledger());
         style = style.adding("Draw the tie and the pocket", List.of(tie(body), pocket()), List.of(), Ledger.EMPTY)
                 .on("pocket", "Turn down its top", pocket -> turned(pocket, "top", 30))
@@ -141,6 +145,12 @@ public final class PottersApron {
                 Seam.Mate.of("apron", edge),
                 Seam.Mate.of("bib facing", edge),
                 List.of(new Seam.Held(1, surplus, Seam.How.STRETCH, "the facing is trimmed at the strap")));
+    }
+
+    /** The end of the strap lies between apron and facing. */
+    private static Seam caught() {
+        return Seam.flat("strap", Seam.Mate.of("strap", "first end"), Seam.Mate.of("apron", "strap seat"))
+                .caughtIn();
     }
 
     private static Piece tie(Measurements body) {
