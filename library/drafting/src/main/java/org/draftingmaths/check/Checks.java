@@ -41,7 +41,8 @@ public final class Checks {
     /**
      * What is wrong with a draft: outlines that cross themselves; darts whose legs are unequal, whose point lies off or beyond, that are too wide or too
      * small, whose underlay has no room, that leave a sliver, that leave a corner in their edge when they are folded; slashes that open too wide and
-     * underlays that lie over one another; folds that are not straight and edges not square to them; grain lines that leave their piece; seams whose notch intervals do not match, and finished edges or hems with a peak or a hollow where they cross a seam.
+     * underlays that lie over one another; folds that are not straight and edges not square to them; grain lines that leave their piece; notches that
+     * are too many or read the same both ways; seams whose notch intervals do not match, and finished edges or hems with a peak or a hollow where they cross a seam.
      *
      * @param draft the draft
      * @param tolerance how far in mm lengths may lie apart, for example {@link #SEAM_TOLERANCE}
@@ -66,6 +67,8 @@ public final class Checks {
                         draft.pieces().stream()
                                 .flatMap(piece -> Spread.findings(piece, Spread.Limits.DEFAULT).stream()),
                         draft.pieces().stream().flatMap(piece -> Pleats.findings(piece, SHORT_OF_POINT).stream()),
+                        draft.pieces().stream()
+                                .flatMap(piece -> NotchChecks.of(piece, tolerance, limits.joint()).stream()),
                         draft.seams().stream().flatMap(seam -> seam(draft, seam, tolerance)),
                         LineChecks.of(draft, limits).stream())
                 .flatMap(each -> each)

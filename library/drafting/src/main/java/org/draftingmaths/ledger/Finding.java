@@ -118,6 +118,10 @@ public record Finding(
         OPENING_TOO_SMALL("the opening is too small for the head"),
         /** A facing leaves too little room to be turned through. */
         TOO_NARROW_TO_TURN("the strap is too narrow to be turned through"),
+        /** The notches of an edge that looks the same both ways lie the same both ways. */
+        NOTCHES_SYMMETRIC("the notches read the same both ways, and the edge looks alike both ways but is not"),
+        /** An edge carries more notches than can be told apart. */
+        NOTCHES_TOO_MANY("there are too many notches"),
         /** A label without style, size or version. */
         LABEL_SILENT("the labels do not say it"),
         /** A piece of the draft that is not among those that are cut. */
