@@ -64,7 +64,21 @@ class RoomsTest {
                                 "dart",
                                 "fullness",
                                 "contour",
-                                "finish")));
+                                "finish")),
+                Arguments.of(
+                        "suppose",
+                        List.of(
+                                "unit",
+                                "curve",
+                                "ledger",
+                                "measure",
+                                "piece",
+                                "seam",
+                                "dart",
+                                "fullness",
+                                "contour",
+                                "finish",
+                                "check")));
     }
 
     @ParameterizedTest

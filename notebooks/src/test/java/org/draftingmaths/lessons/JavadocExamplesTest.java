@@ -28,6 +28,7 @@ class JavadocExamplesTest {
             import org.apache.commons.geometry.euclidean.twod.*;
             import org.draftingmaths.block.*;
             import org.draftingmaths.check.*;
+            import org.draftingmaths.suppose.*;
             import org.draftingmaths.contour.*;
             import org.draftingmaths.curve.*;
             import org.draftingmaths.dart.*;

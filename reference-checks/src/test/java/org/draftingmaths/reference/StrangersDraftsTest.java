@@ -15,9 +15,6 @@ import java.util.Set;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.check.Checks;
-import org.draftingmaths.check.Suppose;
-import org.draftingmaths.check.Supposed;
-import org.draftingmaths.check.Supposition;
 import org.draftingmaths.dart.Darts;
 import org.draftingmaths.exchange.Limits;
 import org.draftingmaths.exchange.SeamLists;
@@ -36,6 +33,9 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.piece.Spot;
+import org.draftingmaths.suppose.Suppose;
+import org.draftingmaths.suppose.Supposed;
+import org.draftingmaths.suppose.Supposition;
 import org.junit.jupiter.api.Test;
 
 /**

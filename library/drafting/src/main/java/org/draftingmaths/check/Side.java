@@ -28,7 +28,7 @@ import org.draftingmaths.piece.Role;
  * @param after the angle of the cloth at the corner at which it ends
  * @param notches the folded lengths in mm from its beginning to its notches
  */
-record Side(
+public record Side(
         Piece piece,
         String edge,
         Role role,
@@ -42,13 +42,22 @@ record Side(
         List<Double> notches) {
 
     /** Within which angle a corner is square (trade practice of half a degree holds for the check; drawing is coarser): 3 degrees. */
-    static final double SQUARE = Math.toRadians(3);
+    public static final double SQUARE = Math.toRadians(3);
 
-    Side {
+    private static final int STATIONS = 32;
+
+    /** Copies the list. */
+    public Side {
         notches = List.copyOf(notches);
     }
 
-    static List<Side> of(Piece piece) {
+    /**
+     * The edges of a piece.
+     *
+     * @param piece the piece
+     * @return one side for each edge, anticlockwise
+     */
+    public static List<Side> of(Piece piece) {
         List<List<PaperSide>> groups = groups(Paper.sides(piece));
         List<Side> sides = new ArrayList<>();
         int n = groups.size();
@@ -91,8 +100,14 @@ record Side(
         return Math.PI - turn(arriving, leaving);
     }
 
-    /** The angle by which a direction turns into another, anticlockwise. */
-    static double turn(Vector2D from, Vector2D to) {
+    /**
+     * The angle by which a direction turns into another.
+     *
+     * @param from the one direction
+     * @param to the other
+     * @return the angle in radians, anticlockwise
+     */
+    public static double turn(Vector2D from, Vector2D to) {
         return Math.atan2(from.signedArea(to), from.dot(to));
     }
 
@@ -112,33 +127,66 @@ record Side(
         }
         Collections.sort(notches);
         return new Side(
-                piece,
-                edge.name(),
-                edge.role(),
-                forward,
-                path,
-                drawn,
-                length,
-                Laying.bow(path),
-                before,
-                after,
-                notches);
+                piece, edge.name(), edge.role(), forward, path, drawn, length, bow(path), before, after, notches);
     }
 
-    boolean straight(double tolerance) {
+    /**
+     * Whether it strays from its chord by no more than a tolerance.
+     *
+     * @param tolerance in mm
+     * @return true when it does
+     */
+    public boolean straight(double tolerance) {
         return Math.abs(bow) <= tolerance;
     }
 
-    /** Straight and square at both ends: it may be a fold, a centre, a hem or the end of a band as well as a seam. */
-    boolean plain(double tolerance) {
+    /**
+     * Whether it is straight, and square at both ends: it may then be a fold, a centre, a hem or the end of a band as well as a seam.
+     *
+     * @param tolerance how far in mm it may stray from its chord
+     * @return true when it is
+     */
+    public boolean plain(double tolerance) {
         return straight(tolerance) && nearSquare(before, SQUARE) && nearSquare(after, SQUARE);
     }
 
-    static boolean nearSquare(double angle, double within) {
+    /**
+     * Whether a corner is square.
+     *
+     * @param angle its angle in radians
+     * @param within by how much it may miss a right angle
+     * @return true when it is
+     */
+    public static boolean nearSquare(double angle, double within) {
         return Math.abs(angle - Math.PI / 2) <= within;
     }
 
-    String words() {
+    /**
+     * The side in words.
+     *
+     * @return for example {@code 'side seam' of 'front'}
+     */
+    public String words() {
         return "'" + edge + "' of '" + piece.name() + "'";
+    }
+
+    /**
+     * How far a line strays from its chord to the left, where it strays most, looked at in {@value #STATIONS} equal steps.
+     *
+     * @param path the line
+     * @return the distance in mm; negative to the right
+     */
+    public static double bow(CurvePath path) {
+        Vector2D chord = path.start().vectorTo(path.end());
+        if (chord.norm() == 0) {
+            return path.length();
+        }
+        Vector2D way = chord.normalize();
+        double bow = 0;
+        for (int i = 0; i <= STATIONS; i++) {
+            double off = way.signedArea(path.start().vectorTo(path.pointAt(path.length() * i / STATIONS)));
+            bow = Math.abs(off) > Math.abs(bow) ? off : bow;
+        }
+        return bow;
     }
 }

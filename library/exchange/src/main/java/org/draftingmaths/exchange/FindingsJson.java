@@ -11,8 +11,8 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
-import org.draftingmaths.check.Supposition;
 import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.suppose.Supposition;
 import org.draftingmaths.unit.Steps;
 
 /** Findings as JSON, for other programs; {@code FORMAT.md} beside the sources describes it. */

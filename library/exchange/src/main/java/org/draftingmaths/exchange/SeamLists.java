@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.draftingmaths.check.Supposed;
 import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.suppose.Supposed;
 import org.draftingmaths.unit.Length;
 
 /**

@@ -1,4 +1,4 @@
-package org.draftingmaths.check;
+package org.draftingmaths.suppose;
 
 /** How sure a supposition is. What each asks of mates, darts and folds stands at {@link Suppose}. */
 public enum Sureness {

@@ -1,9 +1,10 @@
-package org.draftingmaths.check;
+package org.draftingmaths.suppose;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.check.Side;
 
 /**
  * Two outlines that are one another's mirror image, or the same.

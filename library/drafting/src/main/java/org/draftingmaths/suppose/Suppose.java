@@ -1,4 +1,4 @@
-package org.draftingmaths.check;
+package org.draftingmaths.suppose;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -10,13 +10,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import org.draftingmaths.check.Supposition.Figure;
+import org.draftingmaths.check.Checks;
+import org.draftingmaths.check.Side;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.suppose.Supposition.Figure;
 
 /**
  * The reverse check: what a stranger's outlines seem to be, and what is wrong if they are. Only what nobody declared is supposed.

@@ -1,4 +1,4 @@
-package org.draftingmaths.check;
+package org.draftingmaths.suppose;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,13 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.draftingmaths.check.Supposition.Figure;
+import org.draftingmaths.check.Side;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.suppose.Supposition.Figure;
 
 /** Which edges seem to be sewn together. The rules stand at {@link Suppose}. */
 final class SupposedMates {

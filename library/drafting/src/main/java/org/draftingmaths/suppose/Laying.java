@@ -1,4 +1,4 @@
-package org.draftingmaths.check;
+package org.draftingmaths.suppose;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -73,20 +73,5 @@ final class Laying {
         }
         Vector2D middle = sum.multiply(1.0 / points.size());
         return points.stream().map(point -> point.subtract(middle)).toList();
-    }
-
-    /** How far in mm a line strays from its chord to the left, where it strays most; negative to the right. */
-    static double bow(CurvePath path) {
-        Vector2D chord = path.start().vectorTo(path.end());
-        if (chord.norm() == 0) {
-            return path.length();
-        }
-        Vector2D way = chord.normalize();
-        double bow = 0;
-        for (Vector2D station : stations(path, path.length())) {
-            double off = way.signedArea(path.start().vectorTo(station));
-            bow = Math.abs(off) > Math.abs(bow) ? off : bow;
-        }
-        return bow;
     }
 }

@@ -1,4 +1,4 @@
-package org.draftingmaths.check;
+package org.draftingmaths.suppose;
 
 import java.util.List;
 import org.draftingmaths.ledger.Finding;

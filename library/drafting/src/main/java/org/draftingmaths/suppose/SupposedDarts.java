@@ -1,4 +1,4 @@
-package org.draftingmaths.check;
+package org.draftingmaths.suppose;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.stream.DoubleStream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import org.draftingmaths.check.Supposition.Figure;
+import org.draftingmaths.check.Side;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Inside;
 import org.draftingmaths.curve.Meet;
@@ -27,6 +27,7 @@ import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Use;
+import org.draftingmaths.suppose.Supposition.Figure;
 
 /** Darts of one outline that nobody declared, and the piece with them laid in. */
 final class SupposedDarts {
@@ -204,8 +205,8 @@ final class SupposedDarts {
                 && -angle <= WIDEST
                 && Math.min(before, after) >= SHORTEST_LEG
                 && Math.max(before, after) <= LEG_RATIO * Math.min(before, after)
-                && Math.abs(Laying.bow(in)) <= BOW * before
-                && Math.abs(Laying.bow(out)) <= BOW * after;
+                && Math.abs(Side.bow(in)) <= BOW * before
+                && Math.abs(Side.bow(out)) <= BOW * after;
         if (!wedge) {
             return Optional.empty();
         }
@@ -390,8 +391,8 @@ final class SupposedDarts {
             return Optional.empty();
         }
         boolean told = miss > tolerance
-                || (Math.abs(Laying.bow(strand(i - 1).path())) <= STRAIGHT
-                        && Math.abs(Laying.bow(strand(i + 2).path())) <= STRAIGHT);
+                || (Math.abs(Side.bow(strand(i - 1).path())) <= STRAIGHT
+                        && Math.abs(Side.bow(strand(i + 2).path())) <= STRAIGHT);
         if (told && off > tolerance) {
             findings.add(new Finding(
                     Finding.Kind.DART_END_UNTRUE,
