@@ -15,6 +15,9 @@ import org.draftingmaths.unit.Steps;
  */
 public record HemPart(double from, double to, double turning, double depth) implements Entry {
 
+    /** A surplus of less, in mm, needs no easing; it would print as nothing. */
+    private static final double FLAT = 0.5;
+
     /**
      * By how much the raw edge is too long for the line it is sewn to: {@code 2 d phi}.
      *
@@ -70,8 +73,12 @@ public record HemPart(double from, double to, double turning, double depth) impl
         if (turning == 0) {
             return where + "is straight: the turn-up lies flat.";
         }
-        return where + (turning > 0 ? "is convex" : "is hollow") + " and turns by "
-                + Quantity.ANGLE.print(Math.abs(turning), steps) + ": the raw edge is "
+        String bent = where + (turning > 0 ? "is convex" : "is hollow") + " and turns by "
+                + Quantity.ANGLE.print(Math.abs(turning), steps);
+        if (Math.abs(surplus()) < FLAT) {
+            return bent + ": the turn-up lies flat, its raw edge off by less than half a millimetre.";
+        }
+        return bent + ": the raw edge is "
                 + Quantity.LENGTH.print(Math.abs(surplus()), steps)
                 + (turning > 0 ? " too long; ease it in." : " too short; stretch or clip it.");
     }

@@ -322,6 +322,11 @@ class HemsTest {
         assertThat(new HemPart(0, 100, -0.2, 20).sentence(Steps.DEFAULT))
                 .contains("is hollow")
                 .endsWith("3/8 in (0.8 cm) too short; stretch or clip it.");
+        // 2 x 12 mm x 0.02 are 0.48 mm, 2 x 12 mm x 0.022 are 0.53 mm.
+        assertThat(new HemPart(0, 100, -0.02, 12).sentence(Steps.DEFAULT))
+                .contains(
+                        "is hollow and turns by 1.1°: the turn-up lies flat, its raw edge off by less than half a millimetre.");
+        assertThat(new HemPart(0, 100, -0.022, 12).sentence(Steps.DEFAULT)).endsWith("too short; stretch or clip it.");
         assertThat(new HemPart(0, 100, 0, 20).sentence(Steps.DEFAULT)).endsWith("is straight: the turn-up lies flat.");
     }
 
