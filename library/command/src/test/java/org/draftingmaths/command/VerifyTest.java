@@ -115,6 +115,15 @@ class VerifyTest {
                         "\"tolerance\" : 0.5");
     }
 
+    @Test
+    void aBowTieIsRefusedWithWhatToDo(@TempDir Path folder) throws IOException {
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='300mm' height='300mm' viewBox='0 0 300 300'>"
+                + "<path d='M 10,10 L 200,200 L 200,10 L 10,200 Z'/></svg>";
+        refused(
+                "like a bow-tie; draw its edges so that they meet at their ends only",
+                Files.writeString(folder.resolve("b.svg"), svg));
+    }
+
     /**
      * Nothing is written on the drawing. Planted: a leg of sqrt(16^2 + 135^2) = 135.94 mm to one of sqrt(13^2 + 130^2) = 130.65 mm, and a hem
      * that falls 8 mm on 220 mm, 2.08 degrees, towards the fold.

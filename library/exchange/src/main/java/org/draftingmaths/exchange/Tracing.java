@@ -237,7 +237,11 @@ final class Tracing {
             findings.add(new Finding(Finding.Kind.SECOND_RING, "'" + called + "'", Quantity.COUNT, rings.size(), 1, 0));
         }
         if (largest.area() == 0) {
-            throw source.refused(largest.place(), "the outline of '" + called + "' encloses nothing");
+            throw source.refused(
+                    largest.place(),
+                    "the outline of '" + called
+                            + "' encloses nothing, or as much to the left as to the right, like a bow-tie;"
+                            + " draw its edges so that they meet at their ends only");
         }
         pieces.add(placed(largest.place(), () -> drawn(called, largest)));
         source.requireParts(largest.place(), pieces);

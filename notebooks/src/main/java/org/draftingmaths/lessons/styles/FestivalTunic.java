@@ -115,10 +115,8 @@ public final class FestivalTunic {
                 Allowances.of(Length.mm(10)).on("neckline", Length.mm(6)).on("armhole", Length.mm(6));
         Allowances garment =
                 seams.on("free edge of hem", Length.mm(0)).corner("side seam", "armhole", CornerCut.SQUARED);
-        Allowances neck =
-                Allowances.of(Length.mm(10)).on("neckline", Length.mm(6)).on("outer edge", Length.mm(0));
-        Allowances arm =
-                Allowances.of(Length.mm(10)).on("armhole", Length.mm(6)).on("outer edge", Length.mm(0));
+        Allowances neck = Moves.facing("neckline");
+        Allowances arm = Moves.facing("armhole");
         return Style.of(
                 "Festival tunic",
                 body.name(),

@@ -5,6 +5,7 @@ import java.util.List;
 import org.draftingmaths.block.Block;
 import org.draftingmaths.contour.Recut;
 import org.draftingmaths.exchange.Making;
+import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.Facing;
 import org.draftingmaths.finish.Facings;
 import org.draftingmaths.ledger.Fact;
@@ -17,6 +18,7 @@ import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.Truing;
+import org.draftingmaths.unit.Length;
 
 /** Moves that more than one style makes. */
 final class Moves {
@@ -77,5 +79,10 @@ final class Moves {
                                     .about("front arm facing")
                                     .then(both.second().ledger().about("back arm facing")));
                 });
+    }
+
+    /** Narrow where a facing is sewn to the edge it is traced from, nothing at its neatened outer edge. */
+    static Allowances facing(String edge) {
+        return Allowances.of(Length.mm(10)).on(edge, Length.mm(6)).on("outer edge", Length.mm(0));
     }
 }

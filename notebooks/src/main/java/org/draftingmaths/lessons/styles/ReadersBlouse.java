@@ -117,10 +117,8 @@ public final class ReadersBlouse {
                 .on("mirrored armhole", Length.mm(6))
                 .on("free edge of neckline", Length.mm(0))
                 .on("mirrored free edge of neckline", Length.mm(0));
-        Allowances neck =
-                Allowances.of(Length.mm(10)).on("neckline", Length.mm(6)).on("outer edge", Length.mm(0));
-        Allowances arm =
-                Allowances.of(Length.mm(10)).on("armhole", Length.mm(6)).on("outer edge", Length.mm(0));
+        Allowances neck = Moves.facing("neckline");
+        Allowances arm = Moves.facing("armhole");
         return Style.of(
                 "Reader's blouse",
                 body.name(),
