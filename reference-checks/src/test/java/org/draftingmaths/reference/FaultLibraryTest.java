@@ -20,6 +20,7 @@ import org.draftingmaths.check.Checks;
 import org.draftingmaths.check.ClosedGirth;
 import org.draftingmaths.check.DartLimits;
 import org.draftingmaths.check.DraftLimits;
+import org.draftingmaths.check.PrintedPair;
 import org.draftingmaths.curve.Cubic;
 import org.draftingmaths.curve.Curve;
 import org.draftingmaths.curve.CurvePath;
@@ -46,6 +47,7 @@ import org.draftingmaths.piece.Redraw.Marks;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -247,7 +249,7 @@ class FaultLibraryTest {
                                 each.name(),
                                 each.first(),
                                 each.second(),
-                                List.of(new Seam.Held(interval, surplus, Seam.How.EASE, "planted")))
+                                List.of(new Seam.Held(interval, surplus, Seam.How.EASE, "")))
                         : each)
                 .toList();
         return new Draft(draft.name(), draft.pieces(), seams);
@@ -282,6 +284,16 @@ class FaultLibraryTest {
                 1,
                 0,
                 draft -> on(draft, "back", back -> withNotches(back, List.of()))));
+        for (double surplus : new double[] {6, 3}) {
+            faults.add(fault(
+                    surplus + " mm of ease on the shoulder, nobody says where",
+                    Kind.FULLNESS_UNBOUNDED,
+                    "seam 'shoulder'",
+                    surplus,
+                    1e-9,
+                    draft -> held(draft, "shoulder", 1, surplus),
+                    Kind.SEAM_LENGTHS_DIFFER));
+        }
         faults.add(fault(
                 "one notch too many on the front",
                 Kind.NOTCHES_UNPARTNERED,
@@ -504,6 +516,40 @@ class FaultLibraryTest {
         confusion.forEach((kind, told) -> text.append(String.format("%-22s %s%n", kind, told)));
         Files.createDirectories(Path.of("target"));
         Files.writeString(Path.of("target", "confusion.txt"), text.toString());
+    }
+
+    /** The waist printed in both units, the inches of another length; in eighths and tenths both, it is silent. */
+    @Test
+    void figuresThatContradictAreFound() throws IOException {
+        for (Measurements body : TorsoBlockSizesTest.sizes().toList()) {
+            Length waist = body.length(Measure.WAIST);
+            assertThat(printed(Steps.DEFAULT.inches(waist), Steps.DEFAULT.cm(waist)))
+                    .isEmpty();
+            for (double by : new double[] {6.35, -6.35, 25.4, -10}) {
+                String misprint = Steps.DEFAULT.inches(waist.plus(Length.mm(by)));
+                assertThat(printed(misprint, Steps.DEFAULT.cm(waist)))
+                        .as("%s by %s", body.name(), by)
+                        .singleElement()
+                        .satisfies(finding -> {
+                            assertThat(finding.kind()).isEqualTo(Kind.UNITS_CONTRADICT);
+                            assertThat(finding.where()).isEqualTo("the waist");
+                            // Each figure is rounded by up to half its step.
+                            assertThat(finding.excess()).isCloseTo(by, within(25.4 / 16 + 0.5));
+                        });
+            }
+            double sixteenths = 2 * Math.floor(waist.mm() / 25.4 * 8) + 1;
+            Length odd = Length.inches(sixteenths / 16);
+            assertThat(printed(new Steps(16, 0.1).inches(odd), Steps.DEFAULT.cm(odd)))
+                    .singleElement()
+                    .satisfies(finding -> {
+                        assertThat(finding.kind()).isEqualTo(Kind.UNITS_TOO_FINE);
+                        assertThat(Math.abs(finding.excess())).isCloseTo(25.4 / 16, within(1e-9));
+                    });
+        }
+    }
+
+    private static List<Finding> printed(String inches, String metric) {
+        return Checks.printed(List.of(new PrintedPair("the waist", inches, metric)), Steps.DEFAULT);
     }
 
     /** A garment drafted for a waist 20 mm smaller: the closed girth is off by as much, and the other levels are not. */

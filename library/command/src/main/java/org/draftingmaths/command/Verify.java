@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -17,6 +16,8 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.draftingmaths.check.Checks;
+import org.draftingmaths.check.Severity;
+import org.draftingmaths.check.Weights;
 import org.draftingmaths.exchange.AnyDraft;
 import org.draftingmaths.exchange.FindingsJson;
 import org.draftingmaths.exchange.Limits;
@@ -25,6 +26,7 @@ import org.draftingmaths.exchange.SeamLists;
 import org.draftingmaths.exchange.SvgOptions;
 import org.draftingmaths.exchange.Traced;
 import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.suppose.Suppose;
 import org.draftingmaths.suppose.Supposed;
@@ -98,6 +100,13 @@ public final class Verify implements Callable<Integer> {
             paramLabel = "LENGTH",
             description = "How far lengths that should be equal may lie apart; default ${DEFAULT-VALUE}.")
     private Length tolerance = Length.mm(Checks.SEAM_TOLERANCE);
+
+    @Option(
+            names = "--slight",
+            paramLabel = "LENGTH",
+            description = "Up to how far off lengths that are sewn together are only slightly wrong; default"
+                    + " ${DEFAULT-VALUE}, which many who sew take.")
+    private Length slight = Length.mm(Weights.COMMON.slight());
 
     @Option(
             names = "--unit",
@@ -227,7 +236,7 @@ public final class Verify implements Callable<Integer> {
         notes(traced.notes());
         write(
                 form == Form.JSON
-                        ? FindingsJson.text(whole.name(), findings, traced.notes(), Steps.DEFAULT)
+                        ? FindingsJson.text(whole.name(), findings, weights(), traced.notes(), Steps.DEFAULT)
                         : sentences(findings));
         return findings.isEmpty() ? NOTHING_FOUND : FINDINGS;
     }
@@ -246,9 +255,18 @@ public final class Verify implements Callable<Integer> {
         write(
                 form == Form.JSON
                         ? FindingsJson.text(
-                                whole.name(), supposed.suppositions(), findings, traced.notes(), Steps.DEFAULT)
+                                whole.name(),
+                                supposed.suppositions(),
+                                findings,
+                                weights(),
+                                traced.notes(),
+                                Steps.DEFAULT)
                         : suppositions(supposed) + sentences(findings));
         return findings.isEmpty() ? NOTHING_FOUND : FINDINGS;
+    }
+
+    private Weights weights() {
+        return Weights.COMMON.slight(slight.mm());
     }
 
     private Duration limit() {
@@ -298,16 +316,33 @@ public final class Verify implements Callable<Integer> {
                 .toString();
     }
 
-    private static String sentences(List<Finding> findings) {
+    /** The gravest first. */
+    private String sentences(List<Finding> findings) {
         StringBuilder text = new StringBuilder();
-        findings.forEach(finding -> text.append(finding.sentence(Steps.DEFAULT)).append('\n'));
+        List<String> counts = new ArrayList<>();
+        for (Severity severity : Severity.values()) {
+            List<Finding> those = weights().only(findings, severity);
+            those.forEach(finding -> text.append(finding.sentence(Steps.DEFAULT))
+                    .append(weighed(severity))
+                    .append('\n'));
+            if (!those.isEmpty()) {
+                counts.add(those.size() + " " + severity.words());
+            }
+        }
         return text.append(
                         findings.isEmpty()
                                 ? "Nothing found."
-                                : findings.size() == 1
-                                        ? "1 finding."
-                                        : String.format(Locale.ROOT, "%d findings.", findings.size()))
+                                : (findings.size() == 1 ? "1 finding" : findings.size() + " findings") + ": "
+                                        + String.join(", ", counts) + ".")
                 .append('\n')
                 .toString();
+    }
+
+    private String weighed(Severity severity) {
+        return switch (severity) {
+            case FAULT -> "";
+            case SLIGHT -> " Slight: many who sew take up to " + Quantity.LENGTH.printFinely(slight.mm()) + ".";
+            case TO_JUDGE -> " To judge: it can be sewn.";
+        };
     }
 }

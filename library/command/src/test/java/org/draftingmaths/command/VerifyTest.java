@@ -77,8 +77,20 @@ class VerifyTest {
         assertThat(said.out())
                 .contains("'front-side' of 'front' on 'back-side' of 'back': the seam lengths do not match")
                 .contains("off by -6.00 mm")
-                .endsWith("1 finding.\n");
+                .endsWith("1 finding: 1 fault.\n");
         assertThat(said.err()).isEmpty();
+    }
+
+    /** The planted 6 mm are more than 1/8 in, and less than 1/4 in. */
+    @Test
+    void saysHowMuchAFindingWeighs() {
+        assertThat(run(SKIRT, SEAMS, "--slight", "1/4 in").out())
+                .contains("tolerance 0.50 mm. Slight: many who sew take up to 6.35 mm.\n")
+                .endsWith("1 finding: 1 slight.\n");
+        assertThat(run(SKIRT, SEAMS, "--slight", "5.9 mm").out()).endsWith("1 finding: 1 fault.\n");
+        assertThat(run(SKIRT, SEAMS, "--slight", "1/4 in", "--as", "json").out())
+                .contains("\"severity\" : \"slight\"");
+        assertThat(run(SKIRT, SEAMS, "--slight", "1/4 in").code()).isEqualTo(1);
     }
 
     @Test
@@ -91,7 +103,7 @@ class VerifyTest {
         assertThat(run(file, SEAMS).out())
                 .startsWith(
                         "'front-hem' of 'front' and 'back-hem' of 'back' at seam 'front-side on back-side': the line has a peak")
-                .endsWith("1 finding.\n");
+                .endsWith("1 finding: 1 fault.\n");
         assertThat(run(SKIRT, SEAMS, "--tolerance", "1/4 in")).isEqualTo(new Said(0, "Nothing found.\n", ""));
         assertThat(run(SKIRT, SEAMS, "--tolerance", "5.9 mm").code()).isEqualTo(1);
     }
@@ -142,13 +154,13 @@ class VerifyTest {
                 .contains("off by -5.30 mm")
                 .contains("the edge is not square to the fold")
                 .contains("off by -2.08°")
-                .endsWith("3 findings.\n");
+                .endsWith("3 findings: 3 fault.\n");
         assertThat(Files.readString(list))
                 .startsWith("# Supposed from the shapes")
                 .contains("\n# Only possible");
         Said again = run(FOUND, list, "--suppose");
         assertThat(again.code()).isEqualTo(1);
-        assertThat(again.out()).endsWith("3 findings.\n").doesNotContain("Certain: 'edge 3' of 'piece 1'");
+        assertThat(again.out()).endsWith("3 findings: 3 fault.\n").doesNotContain("Certain: 'edge 3' of 'piece 1'");
         String mended = Files.readString(FOUND)
                 .replace("L 424,55 C 451,58.2", "L 421,60 C 451,63")
                 .replace("320,568", "320,560");

@@ -17,6 +17,7 @@ import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.Walk;
+import org.draftingmaths.unit.Steps;
 
 /** Checks on a whole draft. */
 public final class Checks {
@@ -35,14 +36,14 @@ public final class Checks {
      */
     public static final String LOOKED_AT =
             "Looked at: outlines on paper; legs, points, widths, slivers and underlays of darts, and the edges they are folded in; folds, slashes and"
-                    + " pleats; grain lines that are drawn; lengths, notches and ends of seams. Not looked at: allowances and labels, which are of the finished pieces, and"
+                    + " pleats; grain lines that are drawn; lengths, notches, ease and ends of seams. Not looked at: allowances and labels, which are of the finished pieces, and"
                     + " the fit.";
 
     /**
      * What is wrong with a draft: outlines that cross themselves; darts whose legs are unequal, whose point lies off or beyond, that are too wide or too
      * small, whose underlay has no room, that leave a sliver, that leave a corner in their edge when they are folded; slashes that open too wide and
      * underlays that lie over one another; folds that are not straight and edges not square to them; grain lines that leave their piece; notches that
-     * are too many or read the same both ways; seams whose notch intervals do not match, and finished edges or hems with a peak or a hollow where they cross a seam.
+     * are too many or read the same both ways; ease that no notches bound; seams whose notch intervals do not match, and finished edges or hems with a peak or a hollow where they cross a seam.
      *
      * @param draft the draft
      * @param tolerance how far in mm lengths may lie apart, for example {@link #SEAM_TOLERANCE}
@@ -73,6 +74,18 @@ public final class Checks {
                         LineChecks.of(draft, limits).stream())
                 .flatMap(each -> each)
                 .toList();
+    }
+
+    /**
+     * Figures printed in inches and in centimetres that cannot be one length, or are finer than the steps promised.
+     *
+     * @param figures the figures as they are printed
+     * @param steps the steps to which they were to be rounded
+     * @return the findings, figure by figure
+     * @throws IllegalArgumentException when a figure cannot be read
+     */
+    public static List<Finding> printed(List<PrintedPair> figures, Steps steps) {
+        return figures.stream().flatMap(figure -> figure.findings(steps)).toList();
     }
 
     /**
@@ -154,7 +167,28 @@ public final class Checks {
                         intervals.getAsInt(),
                         0))
                 .toList();
-        return nowhere.isEmpty() ? seam(Walk.of(draft, seam), tolerance).stream() : nowhere.stream();
+        return nowhere.isEmpty()
+                ? Stream.concat(seam(Walk.of(draft, seam), tolerance).stream(), unbounded(seam, intervals, tolerance))
+                : nowhere.stream();
+    }
+
+    /** Ease that no notches bound and of which nothing is said may be held in anywhere; gathers along a whole edge start and stop with it. */
+    private static Stream<Finding> unbounded(Seam seam, OptionalInt intervals, double tolerance) {
+        double eased = seam.held().stream()
+                .filter(held -> held.how() == Seam.How.EASE && held.reason().isBlank())
+                .mapToDouble(Seam.Held::surplus)
+                .sum();
+        return intervals.equals(OptionalInt.of(1)) && Math.abs(eased) > tolerance
+                ? Stream.of(
+                        new Finding(
+                                Finding.Kind.FULLNESS_UNBOUNDED,
+                                "seam '" + seam.name() + "'",
+                                Quantity.LENGTH,
+                                eased,
+                                0,
+                                tolerance,
+                                "Set notches where it starts and stops on both edges, and declare it for the interval between them; or say how it lies, for example 'evenly from end to end'."))
+                : Stream.of();
     }
 
     private static List<Finding> seam(Walk walk, double tolerance) {

@@ -62,6 +62,8 @@ public record Finding(
         DART_LOST("the angles at the apex no longer come to the whole"),
         /** A seam declares ease for a notch interval that it does not have. */
         EASE_NOWHERE("ease is declared for a notch interval that the seam does not have"),
+        /** Ease is declared for a seam that has no notches between which it could lie. */
+        FULLNESS_UNBOUNDED("ease is declared without notches where it starts and stops"),
         /** The end of a dart does not lie on its edge when the dart is folded. */
         DART_END_UNTRUE("the end of the dart does not lie on the edge when it is folded"),
         /** An edge that is nothing else by its shape fits no other edge. */
@@ -127,7 +129,11 @@ public record Finding(
         /** A piece of the draft that is not among those that are cut. */
         PIECE_UNCUT("the piece is not among those that are cut"),
         /** Edges that are sewn together of which one is there more often than the other when all is cut. */
-        MATES_UNCUT("what is sewn together is not cut equally often");
+        MATES_UNCUT("what is sewn together is not cut equally often"),
+        /** A figure in inches and the one beside it in centimetres cannot be one length. */
+        UNITS_CONTRADICT("the two units contradict each other"),
+        /** A figure has a finer fraction than was promised. */
+        UNITS_TOO_FINE("the figure is finer than the steps promised");
 
         private final String words;
 

@@ -11,6 +11,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
+import org.draftingmaths.check.Weights;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.suppose.Supposition;
 import org.draftingmaths.unit.Steps;
@@ -35,12 +36,13 @@ public final class FindingsJson {
      *
      * @param draft the name of the draft
      * @param findings the findings; figures are written in mm, square mm and radians
+     * @param weights by what their severity is told, for example {@link Weights#COMMON}
      * @param notes what was done to the draft when it was read
      * @param steps the steps to which the sentences round lengths
      * @return the text, lines ended by a line feed
      */
-    public static String text(String draft, List<Finding> findings, List<String> notes, Steps steps) {
-        return text(draft, Optional.empty(), findings, notes, steps);
+    public static String text(String draft, List<Finding> findings, Weights weights, List<String> notes, Steps steps) {
+        return text(draft, Optional.empty(), findings, weights, notes, steps);
     }
 
     /**
@@ -49,19 +51,26 @@ public final class FindingsJson {
      * @param draft the name of the draft
      * @param suppositions what was supposed
      * @param findings the findings; figures are written in mm, square mm and radians
+     * @param weights by what their severity is told, for example {@link Weights#COMMON}
      * @param notes what was done to the draft when it was read
      * @param steps the steps to which the sentences round lengths
      * @return the text, lines ended by a line feed
      */
     public static String text(
-            String draft, List<Supposition> suppositions, List<Finding> findings, List<String> notes, Steps steps) {
-        return text(draft, Optional.of(suppositions), findings, notes, steps);
+            String draft,
+            List<Supposition> suppositions,
+            List<Finding> findings,
+            Weights weights,
+            List<String> notes,
+            Steps steps) {
+        return text(draft, Optional.of(suppositions), findings, weights, notes, steps);
     }
 
     private static String text(
             String draft,
             Optional<List<Supposition>> suppositions,
             List<Finding> findings,
+            Weights weights,
             List<String> notes,
             Steps steps) {
         StringWriter text = new StringWriter();
@@ -80,7 +89,7 @@ public final class FindingsJson {
             }
             json.writeArrayFieldStart("findings");
             for (Finding finding : findings) {
-                write(finding, steps, json);
+                write(finding, weights, steps, json);
             }
             json.writeEndArray();
             json.writeArrayFieldStart("notes");
@@ -117,9 +126,10 @@ public final class FindingsJson {
         json.writeEndObject();
     }
 
-    private static void write(Finding finding, Steps steps, JsonGenerator json) throws IOException {
+    private static void write(Finding finding, Weights weights, Steps steps, JsonGenerator json) throws IOException {
         json.writeStartObject();
         json.writeStringField("kind", finding.kind().name());
+        json.writeStringField("severity", weights.of(finding).words());
         json.writeStringField("where", finding.where());
         json.writeStringField("quantity", finding.quantity().name());
         json.writeNumberField("measured", finding.measured());

@@ -3,6 +3,7 @@ package org.draftingmaths.tables;
 import java.util.List;
 import java.util.Locale;
 import org.draftingmaths.check.ClosedGirth;
+import org.draftingmaths.check.Weights;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
@@ -56,15 +57,17 @@ public final class CheckTables {
     /**
      * One row for each finding, in their order.
      *
-     * <p>Columns: {@code kind}, {@code where}, {@code quantity}, {@code measured}, {@code expected}, {@code off by} and {@code tolerance}
+     * <p>Columns: {@code severity}, {@code kind}, {@code where}, {@code quantity}, {@code measured}, {@code expected}, {@code off by} and {@code tolerance}
      * (in mm, square mm or radians, as the quantity is), {@code sentence}.
      *
      * @param name the name of the table
      * @param findings the findings
+     * @param weights by what their severity is told, for example {@link Weights#COMMON}
      * @param steps the steps to which the sentences round lengths
      * @return the table
      */
-    public static Table findings(String name, List<Finding> findings, Steps steps) {
+    public static Table findings(String name, List<Finding> findings, Weights weights, Steps steps) {
+        StringColumn severity = StringColumn.create("severity");
         StringColumn kind = StringColumn.create("kind");
         StringColumn where = StringColumn.create("where");
         StringColumn quantity = StringColumn.create("quantity");
@@ -74,6 +77,7 @@ public final class CheckTables {
         DoubleColumn tolerance = DoubleColumn.create("tolerance");
         StringColumn sentence = StringColumn.create("sentence");
         for (Finding finding : findings) {
+            severity.append(weights.of(finding).words());
             kind.append(finding.kind().words());
             where.append(finding.where());
             quantity.append(words(finding.quantity()));
@@ -83,7 +87,7 @@ public final class CheckTables {
             tolerance.append(finding.tolerance());
             sentence.append(finding.sentence(steps));
         }
-        return Table.create(name, kind, where, quantity, measured, expected, off, tolerance, sentence);
+        return Table.create(name, severity, kind, where, quantity, measured, expected, off, tolerance, sentence);
     }
 
     private static String words(Quantity quantity) {

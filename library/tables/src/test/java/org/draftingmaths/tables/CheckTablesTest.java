@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Locale;
 import org.draftingmaths.check.ClosedGirth;
+import org.draftingmaths.check.Weights;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Measure;
@@ -121,13 +122,15 @@ class CheckTablesTest {
         Locale locale = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("tr-TR"));
-            Table table = CheckTables.findings("found", List.of(finding), Steps.DEFAULT);
+            Table table = CheckTables.findings("found", List.of(finding), Weights.COMMON, Steps.DEFAULT);
+            assertThat(table.row(0).getString("severity")).isEqualTo("slight");
             assertThat(table.row(0).getString("kind")).isEqualTo("the seam lengths do not match");
             assertThat(table.row(0).getString("quantity")).isEqualTo("length");
             assertThat(table.row(0).getDouble("measured")).isEqualTo(300);
             assertThat(table.row(0).getDouble("off by")).isEqualTo(-3);
             assertThat(table.row(0).getString("sentence")).isEqualTo(finding.sentence(Steps.DEFAULT));
-            assertThat(CheckTables.findings("none", List.of(), Steps.DEFAULT).rowCount())
+            assertThat(CheckTables.findings("none", List.of(), Weights.COMMON, Steps.DEFAULT)
+                            .rowCount())
                     .isZero();
         } finally {
             Locale.setDefault(locale);
