@@ -242,14 +242,14 @@ class FaultLibraryTest {
         return new CurvePath(curves);
     }
 
-    private static Draft held(Draft draft, String seam, int interval, double surplus) {
+    private static Draft held(Draft draft, String seam, int interval, double surplus, String reason) {
         List<Seam> seams = draft.seams().stream()
                 .map(each -> each.name().equals(seam)
                         ? new Seam(
                                 each.name(),
                                 each.first(),
                                 each.second(),
-                                List.of(new Seam.Held(interval, surplus, Seam.How.EASE, "")))
+                                List.of(new Seam.Held(interval, surplus, Seam.How.EASE, reason)))
                         : each)
                 .toList();
         return new Draft(draft.name(), draft.pieces(), seams);
@@ -291,7 +291,7 @@ class FaultLibraryTest {
                     "seam 'shoulder'",
                     surplus,
                     1e-9,
-                    draft -> held(draft, "shoulder", 1, surplus),
+                    draft -> held(draft, "shoulder", 1, surplus, ""),
                     Kind.SEAM_LENGTHS_DIFFER));
         }
         faults.add(fault(
@@ -326,7 +326,7 @@ class FaultLibraryTest {
                     "seam 'shoulder'",
                     -surplus,
                     1e-6,
-                    draft -> held(draft, "shoulder", 1, surplus)));
+                    draft -> held(draft, "shoulder", 1, surplus, "evenly")));
         }
         faults.add(fault(
                 "ease declared for an interval that is not there",
@@ -334,7 +334,7 @@ class FaultLibraryTest {
                 "seam 'shoulder'",
                 4,
                 0,
-                draft -> held(draft, "shoulder", 5, 3)));
+                draft -> held(draft, "shoulder", 5, 3, "evenly")));
         for (double degrees : new double[] {0.7, 2, 5}) {
             double angle = Math.toRadians(degrees);
             faults.add(fault(
@@ -450,7 +450,7 @@ class FaultLibraryTest {
                 draft -> on(draft, "back", back -> sideLonger(back, 0.45)),
                 draft -> on(draft, "back", back -> sideLonger(back, -0.45)),
                 draft -> on(draft, "back", back -> notchMoved(back, 0.45)),
-                draft -> held(draft, "shoulder", 1, 0.45),
+                draft -> held(draft, "shoulder", 1, 0.45, "evenly"),
                 draft -> on(draft, "back", back -> turned(back, "armhole", false, Math.toRadians(0.9))),
                 draft -> on(draft, "front", front -> turned(front, "armhole", true, Math.toRadians(0.9))),
                 draft -> on(draft, "back", back -> legLonger(back, "waist dart", 0.05)),

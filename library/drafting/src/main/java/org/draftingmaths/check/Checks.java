@@ -58,12 +58,12 @@ public final class Checks {
      *
      * @param draft the draft
      * @param tolerance how far in mm lengths may lie apart
-     * @param limits within which limits a draft is held to be good
+     * @param limits within which limits a draft is held to be good, and what is meant as it is
      * @return the findings: piece by piece, then seam by seam, then lines
      */
     public static List<Finding> all(Draft draft, double tolerance, DraftLimits limits) {
         requireTolerance(tolerance);
-        return Stream.of(
+        return limits.unmeant(Stream.of(
                         draft.pieces().stream().flatMap(piece -> piece(piece, tolerance, limits.darts()).stream()),
                         draft.pieces().stream()
                                 .flatMap(piece -> Spread.findings(piece, Spread.Limits.DEFAULT).stream()),
@@ -73,7 +73,7 @@ public final class Checks {
                         draft.seams().stream().flatMap(seam -> seam(draft, seam, tolerance)),
                         LineChecks.of(draft, limits).stream())
                 .flatMap(each -> each)
-                .toList();
+                .toList());
     }
 
     /**

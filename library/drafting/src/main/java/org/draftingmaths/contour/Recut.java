@@ -2,6 +2,7 @@ package org.draftingmaths.contour;
 
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Redrafted;
 import org.draftingmaths.piece.Reworked;
 
 /**
@@ -12,4 +13,4 @@ import org.draftingmaths.piece.Reworked;
  * @param back the back piece and what was done to it
  * @param ledger all of it in words and figures, for a step sheet
  */
-public record Recut(Draft draft, Reworked front, Reworked back, Ledger ledger) {}
+public record Recut(Draft draft, Reworked front, Reworked back, Ledger ledger) implements Redrafted {}

@@ -13,6 +13,7 @@ import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Redrafted;
 import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
@@ -41,14 +42,21 @@ public record SideFlare(double from, double added, double blend) {
     }
 
     /**
-     * Two pieces flared at the seam between them.
+     * A draft with two pieces flared at the seam between them.
      *
+     * @param draft the draft with both pieces as they are now
      * @param first the seam's first piece and what was done to it
      * @param second the second piece and what was done to it
      * @param firstTurn the angle in radians between the old line of the first seam, from the hip point to the hem, and its new one
      * @param secondTurn the same of the second
      */
-    public record Both(Reworked first, Reworked second, double firstTurn, double secondTurn) {}
+    public record Both(Draft draft, Reworked first, Reworked second, double firstTurn, double secondTurn)
+            implements Redrafted {
+        @Override
+        public Ledger ledger() {
+            return Redrafted.told(first, second);
+        }
+    }
 
     /**
      * Flares one piece at one seam.
@@ -98,6 +106,7 @@ public record SideFlare(double from, double added, double blend) {
         Reworked first = at(one, seam.first().edge(), firstHem);
         Reworked second = at(other, seam.second().edge(), secondHem);
         return new Both(
+                draft.with(first.piece()).with(second.piece()),
                 first,
                 second,
                 first.ledger().only(Flared.class).get(0).turn(),

@@ -1,6 +1,7 @@
 package org.draftingmaths.piece;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.draftingmaths.ledger.DraftingException;
 
 /**
@@ -66,5 +67,30 @@ public record Draft(String name, List<Piece> pieces, List<Seam> seams) {
                         .map(each -> each.name().equals(piece.name()) ? piece : each)
                         .toList(),
                 SeamPlaces.carried(was, piece, seams));
+    }
+
+    /**
+     * The draft with a piece cut in two: the parts in its place, and every seam of the piece sewn to the part that has the edge now, or to
+     * both one after the other. The seam of the line itself comes before the first of these, for panels are joined first (common practice).
+     *
+     * <pre>{@code
+     * Detached panels = StyleLines.through(
+     *         front, "waist dart", Spot.on("shoulder", 60), "panel seam", List.of(45.0), "side front", "front");
+     * Draft cut = draft.parted("front", panels);
+     * }</pre>
+     *
+     * @param piece the name of the piece that was cut
+     * @param parted its two parts
+     * @return the draft
+     * @throws IllegalArgumentException when there is no such piece, or the parts are not of it
+     * @throws DraftingException when a seam sews only part of an edge that was cut
+     */
+    public Draft parted(String piece, Detached parted) {
+        PartedSeams seamsNow = PartedSeams.of(piece(piece), parted);
+        List<Piece> all = pieces.stream()
+                .flatMap(each ->
+                        each.name().equals(piece) ? Stream.of(parted.after(), parted.before()) : Stream.of(each))
+                .toList();
+        return new Draft(name, all, seamsNow.in(seams));
     }
 }

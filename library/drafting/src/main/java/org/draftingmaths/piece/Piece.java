@@ -262,6 +262,19 @@ public record Piece(
     }
 
     /**
+     * The piece without the notches of one edge, where it is to be sewn to something else than it was drafted for.
+     *
+     * @param edge the name of the edge
+     * @return the piece
+     * @throws IllegalArgumentException when there is no such edge
+     */
+    public Piece unnotched(String edge) {
+        edge(edge);
+        return withNotches(
+                notches.stream().filter(notch -> !notch.edge().equals(edge)).toList());
+    }
+
+    /**
      * The same piece with an opening put to another use at its mouth: a slash left as gathers, or a dart pressed the other
      * way.
      *

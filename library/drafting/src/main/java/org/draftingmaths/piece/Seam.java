@@ -3,11 +3,12 @@ package org.draftingmaths.piece;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.unit.Steps;
 
 /**
  * Two lines that are sewn together. Each is an edge of a piece, part of one, or several of these one after the other.
@@ -389,13 +390,13 @@ public record Seam(String name, Mate first, Mate second, List<Held> held, boolea
         /**
          * The part in words.
          *
-         * @return for example {@code 'waist' of 'front'} or {@code 'slit' of 'back' (mirrored) from 0.0 mm to 200.0 mm}
+         * @return for example {@code 'waist' of 'front'} or {@code 'slit' of 'back' (mirrored) to 7 7/8 in (20.0 cm)}
          */
         public String words() {
             return "'" + edge + "' of '" + piece + "'" + (mirrored ? " (mirrored)" : "")
-                    + from.map(place -> String.format(Locale.ROOT, " from %.1f mm", place.arc))
+                    + from.map(place -> " from " + Quantity.LENGTH.print(place.arc, Steps.DEFAULT))
                             .orElse("")
-                    + to.map(place -> String.format(Locale.ROOT, " to %.1f mm", place.arc))
+                    + to.map(place -> " to " + Quantity.LENGTH.print(place.arc, Steps.DEFAULT))
                             .orElse("");
         }
     }

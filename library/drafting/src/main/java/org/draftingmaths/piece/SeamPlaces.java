@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.unit.Steps;
 
 /** Whether the parts that seams join are there, and what becomes of them when a piece changes. */
 final class SeamPlaces {
@@ -41,13 +43,8 @@ final class SeamPlaces {
         double from = part.from().map(Seam.Place::arc).orElse(0.0);
         double to = part.to().map(Seam.Place::arc).orElse(length);
         if (to > length + Panels.TOUCH || to - from <= Panels.TOUCH) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "Seam '%s' takes %s, but '%s' is %.1f mm long.",
-                    seam.name(),
-                    part.words(),
-                    part.edge(),
-                    length));
+            throw new IllegalArgumentException("Seam '" + seam.name() + "' takes " + part.words() + ", but '"
+                    + part.edge() + "' is " + Quantity.LENGTH.print(length, Steps.DEFAULT) + " long.");
         }
         return new Taken(seam, part, from, to);
     }

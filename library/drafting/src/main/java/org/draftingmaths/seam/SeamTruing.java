@@ -18,6 +18,7 @@ import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Redrafted;
 import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
@@ -133,7 +134,7 @@ public final class SeamTruing {
      * @param moves every move, the largest first
      * @param ledger all of it in words and figures
      */
-    public record Trued(Draft draft, List<Reworked> pieces, List<Moved> moves, Ledger ledger) {
+    public record Trued(Draft draft, List<Reworked> pieces, List<Moved> moves, Ledger ledger) implements Redrafted {
         /** Copies the lists. */
         public Trued {
             pieces = List.copyOf(pieces);

@@ -17,6 +17,7 @@ import org.draftingmaths.piece.LegEnds;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Redrafted;
 import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
@@ -164,18 +165,24 @@ public final class Truing {
     }
 
     /**
-     * Two pieces after a blend.
+     * A draft after a blend.
      *
+     * @param draft the draft with both pieces as they are now
      * @param first the first piece and what was done to it
      * @param second the second piece and what was done to it
      * @param turn the angle in radians by which the joined line turned at the seam before
      */
-    public record Blended(Reworked first, Reworked second, double turn) {}
+    public record Blended(Draft draft, Reworked first, Reworked second, double turn) implements Redrafted {
+        @Override
+        public Ledger ledger() {
+            return Redrafted.told(first, second);
+        }
+    }
 
     /**
      * Blends a line over a joined seam: the two edges that meet at one end of it run on without a corner. Laid seam to seam, the
      * line turns there by some angle; either side's end is turned by half of it. The corner points stay, so the seam keeps its
-     * length; the two edges change and are reported.
+     * length; the two edges change and are reported. Of an edge that darts break only the stretch beside the seam is bent.
      *
      * @param draft the draft
      * @param seam the seam that is joined
@@ -184,13 +191,15 @@ public final class Truing {
      * @param second the edge of the seam's second piece that meets it there
      * @return both pieces
      * @throws IllegalArgumentException when an edge does not meet the seam there
-     * @throws DraftingException when an opening breaks an edge to be redrawn, or the seam ends partway along an edge
+     * @throws DraftingException when the seam ends partway along an edge, or as {@link Redraw#edges}
      */
     public static Blended blend(Draft draft, Seam seam, End end, String first, String second) {
         double turn = turn(draft, seam, end, first, second);
         Joint a = Joint.of(draft, seam.first(), end, first);
         Joint b = Joint.of(draft, seam.second(), end, second);
-        return new Blended(a.turnedBy(turn / 2), b.turnedBy(turn / 2), turn);
+        Reworked one = a.turnedBy(turn / 2);
+        Reworked other = b.turnedBy(turn / 2);
+        return new Blended(draft.with(one.piece()).with(other.piece()), one, other, turn);
     }
 
     /**
@@ -267,7 +276,7 @@ public final class Truing {
      * @param centre the straight edge it is squared to
      * @return the piece and what was done
      * @throws IllegalArgumentException when the two do not meet
-     * @throws DraftingException when an opening breaks the edge
+     * @throws DraftingException as {@link Redraw#edges}
      */
     public static Reworked square(Piece piece, String edge, String centre) {
         Joint joint = Joint.at(piece, edge, centre);
@@ -280,9 +289,10 @@ public final class Truing {
      * @param piece the piece
      * @param edge the line that may be turned
      * @param line where it lies, arriving at the corner
+     * @param forward whether that is the edge's own direction
      * @param away the direction in which the other line leaves the corner
      */
-    private record Joint(Piece piece, String edge, CurvePath line, Vector2D away) {
+    private record Joint(Piece piece, String edge, CurvePath line, boolean forward, Vector2D away) {
 
         /** The corner at one end of a side of a seam: of a chain, on the piece where it really ends. */
         static Joint of(Draft draft, Seam.Mate mate, End end, String edge) {
@@ -306,13 +316,15 @@ public final class Truing {
             return between(piece, edge, centre, starts ? line : line.reversed());
         }
 
+        /** Of an edge that darts break, the stretch beside the corner. */
         private static Joint between(Piece piece, String edge, String other, CurvePath leaving) {
-            CurvePath own = Paper.edge(piece, edge);
-            if (own.end().distance(leaving.start()) <= CurvePath.JOINT) {
-                return new Joint(piece, edge, own, leaving.startTangent());
+            CurvePath last = Redraw.last(piece, edge);
+            if (last.end().distance(leaving.start()) <= CurvePath.JOINT) {
+                return new Joint(piece, edge, last, true, leaving.startTangent());
             }
-            if (own.start().distance(leaving.start()) <= CurvePath.JOINT) {
-                return new Joint(piece, edge, own.reversed(), leaving.startTangent());
+            CurvePath first = Redraw.first(piece, edge);
+            if (first.start().distance(leaving.start()) <= CurvePath.JOINT) {
+                return new Joint(piece, edge, first.reversed(), false, leaving.startTangent());
             }
             throw new IllegalArgumentException(
                     "'" + edge + "' does not meet '" + other + "' at that end of it in '" + piece.name() + "'.");
@@ -327,12 +339,10 @@ public final class Truing {
 
         /** 1 where the outline comes along the line and goes on along the other, else -1. */
         private int way() {
-            boolean ownWay = Paper.edge(piece, edge).end().distance(line.end()) <= CurvePath.JOINT
-                    && Paper.edge(piece, edge).start().distance(line.start()) <= CurvePath.JOINT;
             boolean outlineOwnWay = Paper.sides(piece).stream()
                     .filter(side -> side.edge().equals(edge))
                     .anyMatch(PaperSide::forward);
-            return ownWay == outlineOwnWay ? 1 : -1;
+            return forward == outlineOwnWay ? 1 : -1;
         }
 
         /** The line turned at the corner until the angle is wider by so much. */
@@ -340,8 +350,6 @@ public final class Truing {
             Vector2D arriving =
                     AffineTransformMatrix2D.createRotation(way() * wider).apply(line.endTangent());
             CurvePath turned = Math.abs(wider) < SETTLED ? line : Ends.turned(line, arriving);
-            boolean forward = Paper.edge(piece, edge).end().distance(line.end()) <= CurvePath.JOINT
-                    && Paper.edge(piece, edge).start().distance(line.start()) <= CurvePath.JOINT;
             return Redraw.edges(piece, Map.of(edge, forward ? turned : turned.reversed()));
         }
     }

@@ -433,7 +433,7 @@ class ChainSeamTest {
         assertThat(found(high, 0.5))
                 .extracting(Finding::where)
                 .containsExactly(
-                        "seam 'front of godet', 'side' of 'godet' on 'side seam' of 'front' from 376.0 mm to 600.0 mm");
+                        "seam 'front of godet', 'side' of 'godet' on 'side seam' of 'front' from 14 3/4 in (37.6 cm) to 23 5/8 in (60.0 cm)");
     }
 
     /** A neckline of a quarter circle of 100 mm, 50 pi mm long, a facing on all of it and a strap's end of 12 mm caught between. */
@@ -467,7 +467,7 @@ class ChainSeamTest {
         assertThatThrownBy(() -> new Draft("top", pieces, List.of(faced, end)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage(
-                        "Seams 'neck' and 'strap' both sew 'neckline' of 'front' from 80.0 mm to 92.0 mm; if one of them is"
+                        "Seams 'neck' and 'strap' both sew 'neckline' of 'front' from 3 1/8 in (8.0 cm) to 3 5/8 in (9.2 cm); if one of them is"
                                 + " caught in with the other, as a facing over a collar, say so of it.");
         Seam wide = Seam.flat(
                 "strap",
@@ -486,12 +486,12 @@ class ChainSeamTest {
         refused(Seam.flat("x", waist.then(Seam.Mate.of("front", "lid")), waist.mirrored()), "lid");
         refused(
                 Seam.flat("x", waist.between(100, 171), Seam.Mate.of("back", "waist")),
-                "Seam 'x' takes 'waist' of 'front' from 100.0 mm to 171.0 mm, but 'waist' is 170.0 mm long.");
+                "Seam 'x' takes 'waist' of 'front' from 3 7/8 in (10.0 cm) to 6 3/4 in (17.1 cm), but 'waist' is 6 3/4 in (17.0 cm) long.");
         refused(Seam.flat("x", waist.then(waist), Seam.Mate.of("back", "waist")), "Seam 'x' sews the same cloth twice");
         refused(
                 Seam.flat("x", waist.between(0, 90), waist.between(80, 170)),
-                "Seam 'x' sews the same cloth twice: 'waist' of 'front' from 0.0 mm to 90.0 mm, and 'waist' of 'front' from"
-                        + " 80.0 mm to 170.0 mm; say which of them is on the mirrored half.");
+                "Seam 'x' sews the same cloth twice: 'waist' of 'front' from 0 in (0.0 cm) to 3 1/2 in (9.0 cm), and 'waist' of 'front' from"
+                        + " 3 1/8 in (8.0 cm) to 6 3/4 in (17.0 cm); say which of them is on the mirrored half.");
         assertThatThrownBy(() -> waist.between(90, 90))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("stops behind where it begins");

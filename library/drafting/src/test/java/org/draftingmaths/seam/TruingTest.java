@@ -10,10 +10,17 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.check.Checks;
+import org.draftingmaths.contour.SideSeams;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
+import org.draftingmaths.measure.Ease;
+import org.draftingmaths.measure.Measure;
+import org.draftingmaths.measure.Measurements;
+import org.draftingmaths.measure.ProportionRules;
+import org.draftingmaths.measure.Wearer;
 import org.draftingmaths.piece.DartEnd;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
@@ -28,12 +35,19 @@ import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TruingTest {
+
+    private static final Measurements BODY = Measurements.of("92", Wearer.ADULT)
+            .with(Measure.BUST, Length.cm(92))
+            .with(Measure.WAIST, Length.cm(74))
+            .with(Measure.HIP, Length.cm(100))
+            .filledBy(ProportionRules.TORSO);
 
     static Stream<Long> seeds() {
         return LongStream.range(0, 200).boxed();
@@ -136,6 +150,38 @@ class TruingTest {
         assertThat(corner(blended.first().piece()) - corner(front)).isCloseTo(blended.turn() / 2, within(1e-9));
         assertThat(blended.first().piece().edge("side seam")).isEqualTo(front.edge("side seam"));
         assertThat(Panels.undo(blended.second()).sameCloth(back, 1e-9)).isTrue();
+    }
+
+    /** A waist with a dart in it: only the stretch beside the side seam is bent, and the dart stays as it is. */
+    @ParameterizedTest
+    @ValueSource(doubles = {3, 8, -4})
+    void aLineThatADartBreaksRunsOnOverTheSide(double takenIn) {
+        Draft bodice = TorsoBlock.bodice(BODY, Ease.CLOSE_FITTING).draft();
+        Draft draft = SideSeams.takeIn(bodice, "side", Length.mm(0), Length.mm(takenIn))
+                .draft();
+        Seam side = draft.seams().get(1);
+        double turn = Truing.turn(draft, side, Truing.End.START, "waist", "waist");
+        assertThat(Math.abs(turn)).isGreaterThan(0.01);
+
+        Truing.Blended blended = Truing.blend(draft, side, Truing.End.START, "waist", "waist");
+
+        assertThat(Truing.turn(blended.draft(), side, Truing.End.START, "waist", "waist"))
+                .isCloseTo(0, within(1e-9));
+        for (String name : List.of("front", "back")) {
+            Piece was = draft.piece(name);
+            Piece now = blended.draft().piece(name);
+            assertThat(Measured.tip(now, "waist dart")).isEqualTo(Measured.tip(was, "waist dart"));
+            for (Leg leg : Leg.values()) {
+                assertThat(Measured.leg(now, "waist dart", leg).length())
+                        .isCloseTo(Measured.leg(was, "waist dart", leg).length(), within(1e-9));
+            }
+            assertThat(Redraw.first(now, "waist").length())
+                    .as("the stretch at the centre")
+                    .isCloseTo(Redraw.first(was, "waist").length(), within(1e-9));
+            assertThat(now.edge("side seam")).isEqualTo(was.edge("side seam"));
+        }
+        assertThat(Panels.undo(blended.first()).sameCloth(draft.piece("front"), 1e-9))
+                .isTrue();
     }
 
     /** The angle inside the piece between hem and side seam. */

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.draftingmaths.contour.Recut;
 import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.piece.Detached;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Redrafted;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
 
@@ -36,10 +37,7 @@ public record Making(Draft draft, StepSheet steps) {
      * @return the style in the making
      */
     public static Making of(String title, String heading, Draft draft, Ledger ledger) {
-        Figure[] pictures = draft.pieces().stream()
-                .map(piece -> Figure.of(piece.name(), piece))
-                .toArray(Figure[]::new);
-        return new Making(draft, StepSheet.of(title).then(heading, ledger, pictures));
+        return new Making(draft, StepSheet.of(title).then(heading, ledger, figures(draft.pieces())));
     }
 
     /**
@@ -78,17 +76,12 @@ public record Making(Draft draft, StepSheet steps) {
      * @param operation the operation
      * @return the style afterwards
      */
-    public Making joined(String heading, Function<Draft, Recut> operation) {
-        Recut done = operation.apply(draft);
-        return new Making(
-                done.draft(),
-                steps.then(
-                        heading,
-                        done.ledger(),
-                        Stream.of(done.front().piece(), done.back().piece())
-                                .map(this::changed)
-                                .flatMap(Stream::of)
-                                .toArray(Figure[]::new)));
+    public Making joined(String heading, Function<Draft, ? extends Redrafted> operation) {
+        Redrafted done = operation.apply(draft);
+        Figure[] pictures = done.draft().pieces().stream()
+                .flatMap(piece -> Stream.of(changed(piece)))
+                .toArray(Figure[]::new);
+        return new Making(done.draft(), steps.then(heading, done.ledger(), pictures));
     }
 
     /**
@@ -105,14 +98,26 @@ public record Making(Draft draft, StepSheet steps) {
         allPieces.addAll(pieces);
         List<Seam> allSeams = new ArrayList<>(draft.seams());
         allSeams.addAll(seams);
+        return new Making(new Draft(draft.name(), allPieces, allSeams), steps.then(heading, ledger, figures(pieces)));
+    }
+
+    /**
+     * Cuts a piece in two along a style line; its seams are sewn to both parts.
+     *
+     * @param piece the name of the piece
+     * @param heading what is done, as an instruction; the name of the piece is put before it
+     * @param operation the operation
+     * @return the style afterwards
+     */
+    public Making parted(String piece, String heading, Function<Piece, Detached> operation) {
+        Detached done = operation.apply(draft.piece(piece));
         return new Making(
-                new Draft(draft.name(), allPieces, allSeams),
-                steps.then(
-                        heading,
-                        ledger,
-                        pieces.stream()
-                                .map(piece -> Figure.of(piece.name(), piece))
-                                .toArray(Figure[]::new)));
+                draft.parted(piece, done),
+                steps.then(heading(piece, heading), done.ledger(), figures(List.of(done.after(), done.before()))));
+    }
+
+    private static Figure[] figures(List<Piece> pieces) {
+        return pieces.stream().map(piece -> Figure.of(piece.name(), piece)).toArray(Figure[]::new);
     }
 
     /** A piece over what it was before; no picture when its outline is as it was. */

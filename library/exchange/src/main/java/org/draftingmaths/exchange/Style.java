@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.draftingmaths.check.Checks;
+import org.draftingmaths.check.DraftLimits;
 import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.FinalPattern;
 import org.draftingmaths.finish.TitleBlock;
@@ -68,6 +69,29 @@ public record Style(
      * @throws org.draftingmaths.ledger.DraftingException as {@link FinalPattern#of}
      */
     public static Style of(String title, String size, String version, Draft draft, StepSheet steps, List<ToCut> cuts) {
+        return of(title, size, version, draft, steps, cuts, DraftLimits.COMMON);
+    }
+
+    /**
+     * Finishes the pieces of a draft, numbers them, and checks everything within limits of one's own.
+     *
+     * @param title the name of the style
+     * @param size the size
+     * @param version the version, to be told from earlier prints
+     * @param draft the draft
+     * @param steps the step sheet
+     * @param cuts what is cut of it, in the order in which the pieces are numbered
+     * @param limits within which limits it is held to be good, and what is meant as it is
+     * @return the style
+     */
+    public static Style of(
+            String title,
+            String size,
+            String version,
+            Draft draft,
+            StepSheet steps,
+            List<ToCut> cuts,
+            DraftLimits limits) {
         Map<String, Allowances> plans = cuts.stream().collect(Collectors.toMap(ToCut::piece, ToCut::allowances));
         List<FinalPattern> patterns = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
@@ -75,11 +99,18 @@ public record Style(
             TitleBlock block = new TitleBlock(title, size, i + 1, cuts.size(), cut.cuttings(), version);
             patterns.add(FinalPattern.of(draft.piece(cut.piece()), cut.allowances(), cut.marking(), block));
         }
-        List<Finding> findings = new ArrayList<>(Checks.all(draft, Checks.SEAM_TOLERANCE));
+        List<Finding> findings = new ArrayList<>(Checks.all(draft, Checks.SEAM_TOLERANCE, limits));
         findings.addAll(PieceSet.findings(title, size, version, draft, cuts));
-        patterns.forEach(pattern -> findings.addAll(pattern.findings()));
+        patterns.forEach(pattern -> pattern.findings().stream()
+                .filter(finding -> findings.stream().noneMatch(told -> isSame(told, finding)))
+                .forEach(findings::add));
         findings.addAll(Allowances.mates(cutOnly(draft, plans.keySet()), plans, Set.of(), 0));
-        return new Style(title, size, draft, cuts, patterns, steps, findings);
+        return new Style(title, size, draft, cuts, patterns, steps, limits.unmeant(findings));
+    }
+
+    /** A fold is looked at both as it is drafted and as it is cut. */
+    private static boolean isSame(Finding one, Finding other) {
+        return one.kind() == other.kind() && one.where().equals(other.where());
     }
 
     private static Draft cutOnly(Draft draft, Set<String> pieces) {

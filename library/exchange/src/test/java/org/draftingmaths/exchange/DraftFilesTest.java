@@ -304,7 +304,7 @@ class DraftFilesTest {
             "mirrored" : true    | "mirored" : true          | /mirored: there is no field 'mirored' here; there are piece, edge, forward, mirrored, from, to
             "arc" : 60.0         | "arc" : 0.1               | /seams/1/first/0: Part of 'waist' of 'front' stops behind where it begins
             "arc" : 60.0         | "arc" : -1.0              | /seams/1/first/0/to: A place on an edge lies 0 mm or more along it
-            "arc" : 60.0         | "arc" : 600.0             | Seam 'chain' takes 'waist' of 'front' from 0.3 mm to 600.0 mm, but 'waist' is 170.0 mm long.
+            "arc" : 60.0         | "arc" : 600.0             | Seam 'chain' takes 'waist' of 'front' from 0 in (0.0 cm) to 23 5/8 in (60.0 cm), but 'waist' is 6 3/4 in (17.0 cm) long.
             "caught" : true      | "caught" : "in"           | /seams/1/caught: true or false is needed here
             "mirrored" : true    | "mirrored" : false        | Seam 'chain' sews the same cloth twice
             """)

@@ -6,7 +6,6 @@ import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.contour.Armholes;
 import org.draftingmaths.contour.Crossing;
 import org.draftingmaths.contour.Necklines;
-import org.draftingmaths.contour.Recut;
 import org.draftingmaths.dart.Darts;
 import org.draftingmaths.exchange.Making;
 import org.draftingmaths.exchange.Style;
@@ -134,17 +133,8 @@ public final class FestivalTunic {
 
     private static Making flaredAtTheSides(Making tunic) {
         Seam side = tunic.draft().seams().get(1);
-        return tunic.joined("Flare both side seams alike", draft -> {
-            SideFlare.Both both = new SideFlare(240, 25, 80).atBoth(draft, side, "hem", "hem");
-            return new Recut(
-                    draft.with(both.first().piece()).with(both.second().piece()),
-                    both.first(),
-                    both.second(),
-                    both.first()
-                            .ledger()
-                            .about("front")
-                            .then(both.second().ledger().about("back")));
-        });
+        return tunic.joined(
+                "Flare both side seams alike", draft -> new SideFlare(240, 25, 80).atBoth(draft, side, "hem", "hem"));
     }
 
     private static Reworked hem(Piece piece) {

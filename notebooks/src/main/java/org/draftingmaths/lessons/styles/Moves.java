@@ -3,7 +3,6 @@ package org.draftingmaths.lessons.styles;
 import java.util.ArrayList;
 import java.util.List;
 import org.draftingmaths.block.Block;
-import org.draftingmaths.contour.Recut;
 import org.draftingmaths.exchange.Making;
 import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.Facing;
@@ -68,17 +67,9 @@ final class Moves {
         seams.add(names.indexOf("front arm"), side);
         Draft sewn = new Draft(style.draft().name(), style.draft().pieces(), seams);
         return new Making(sewn, style.steps())
-                .joined("Blend the outer edge of the arm facings under the arm", draft -> {
-                    Truing.Blended both = Truing.blend(draft, side, Truing.End.START, "outer edge", "outer edge");
-                    return new Recut(
-                            draft.with(both.first().piece()).with(both.second().piece()),
-                            both.first(),
-                            both.second(),
-                            both.first()
-                                    .ledger()
-                                    .about("front arm facing")
-                                    .then(both.second().ledger().about("back arm facing")));
-                });
+                .joined(
+                        "Blend the outer edge of the arm facings under the arm",
+                        draft -> Truing.blend(draft, side, Truing.End.START, "outer edge", "outer edge"));
     }
 
     /** Narrow where a facing is sewn to the edge it is traced from, nothing at its neatened outer edge. */
