@@ -104,23 +104,36 @@ final class OrderOfMake {
                         + seam.second().words() + ", "
                         + Quantity.LENGTH.print(first, steps)
                         + (walk.intervals().size() > 1 ? ", matching the notches" : "");
-        List<String> held = seam.held().stream()
-                .filter(each -> each.surplus() != 0)
-                .map(each -> held(each, walk.intervals().size(), steps))
-                .toList();
+        List<String> held = held(seam, walk.intervals().size(), steps);
         return sewn + (held.isEmpty() ? "." : "; " + String.join("; ", held) + ".");
     }
 
-    private static String held(Seam.Held held, int of, Steps steps) {
+    /** What is held in, interval by interval; said once where it is the same in all. */
+    private static List<String> held(Seam seam, int intervals, Steps steps) {
+        List<Seam.Held> held =
+                seam.held().stream().filter(each -> each.surplus() != 0).toList();
+        List<String> what =
+                held.stream().map(each -> held(each, steps)).distinct().toList();
+        if (intervals == 1) {
+            return what;
+        }
+        if (what.size() == 1 && held.size() == intervals) {
+            return List.of("in each of the " + intervals + " notch intervals " + what.get(0));
+        }
+        return held.stream()
+                .map(each -> "in notch interval " + each.interval() + " of " + intervals + " " + held(each, steps))
+                .toList();
+    }
+
+    private static String held(Seam.Held held, Steps steps) {
         String length = Quantity.LENGTH.print(Math.abs(held.surplus()), steps);
         String what = switch (held.how()) {
-            case EASE -> "hold " + length + " in";
-            case GATHERS -> "gather " + length + " in";
+            case EASE -> "ease away " + length;
+            case GATHERS -> "gather away " + length;
             case STRETCH -> "stretch it by " + length;
-            case STAY -> "hold " + length + " in to a tape";
+            case STAY -> "hold back " + length + " to a tape";
         };
-        String reason = held.reason().isBlank() ? "" : " (" + held.reason() + ")";
-        return what + (of > 1 ? " in notch interval " + held.interval() + " of " + of : "") + reason;
+        return what + (held.reason().isBlank() ? "" : " (" + held.reason() + ")");
     }
 
     /** Edges that no seam takes are finished or left open, hems are turned up. */

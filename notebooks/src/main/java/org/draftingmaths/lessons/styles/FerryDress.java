@@ -12,7 +12,6 @@ import org.draftingmaths.exchange.Making;
 import org.draftingmaths.exchange.Style;
 import org.draftingmaths.exchange.ToCut;
 import org.draftingmaths.finish.Allowances;
-import org.draftingmaths.finish.BiasStrips;
 import org.draftingmaths.finish.Cutting;
 import org.draftingmaths.finish.Give;
 import org.draftingmaths.finish.Hems;
@@ -24,23 +23,19 @@ import org.draftingmaths.fullness.Flounce;
 import org.draftingmaths.fullness.Flounces;
 import org.draftingmaths.fullness.Godets;
 import org.draftingmaths.fullness.Smooth;
-import org.draftingmaths.ledger.Fact;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Ledger;
-import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Detach;
 import org.draftingmaths.piece.Draft;
-import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
-import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.SeamTruing;
 import org.draftingmaths.seam.Truing;
@@ -138,11 +133,7 @@ public final class FerryDress {
                                 .small(),
                         ToCut.of("back neck facing", Moves.facing("neckline"), Cutting.once())
                                 .small(),
-                        ToCut.of(
-                                        "arm binding",
-                                        seams.on("sewn side", Length.mm(BINDING))
-                                                .on("folded side", Length.mm(0)),
-                                        Cutting.pair())
+                        ToCut.of("arm binding", Moves.binding(BINDING), Cutting.pair())
                                 .small()),
                 V_NECK);
     }
@@ -222,9 +213,9 @@ public final class FerryDress {
                                         "front of godet", frontSide.upTo(point), Seam.Mate.backwards("godet", "side")),
                                 Seam.flat("back of godet", backSide.upTo(point), Seam.Mate.of("godet", "other side"))),
                         godet.ledger())
-                .on("front skirt", "Turn up the hem", FerryDress::narrow)
-                .on("back skirt", "Turn up the hem", FerryDress::narrow)
-                .on("godet", "Turn up the hem", FerryDress::narrow);
+                .on("front skirt", "Turn up the hem", each -> rolled(each, 5))
+                .on("back skirt", "Turn up the hem", each -> rolled(each, 5))
+                .on("godet", "Turn up the hem", each -> rolled(each, 5));
     }
 
     /** One of the two panels of a half circle that is four times as wide at the waist. */
@@ -237,7 +228,7 @@ public final class FerryDress {
     /** A flounce over the upper two thirds of the armhole, its middle at the shoulder. */
     private static Making flounced(Making dress) {
         double half = 0.65 * Math.min(arm(dress, "side front"), arm(dress, "back"));
-        Drafted drafted = Flounces.draft("arm flounce", Flounce.byRatio(2 * half, 110, 1.7));
+        Drafted drafted = Flounces.draft("arm flounce", Flounce.byRatio(2 * half, 120, 1.6));
         Notch front = new Notch("armhole", arm(dress, "side front") - half, Beside.BEFORE);
         Notch back = new Notch("armhole", arm(dress, "back") - half, Beside.BEFORE);
         Making marked = dress.on(
@@ -256,7 +247,7 @@ public final class FerryDress {
                         List.of(drafted.draft().piece("arm flounce")),
                         List.of(seam),
                         drafted.ledger())
-                .on("arm flounce", "Turn up the hem", FerryDress::narrow);
+                .on("arm flounce", "Turn up the hem", flounce -> rolled(flounce, 6));
     }
 
     private static double arm(Making dress, String piece) {
@@ -270,52 +261,22 @@ public final class FerryDress {
                 .sum();
     }
 
-    /** A strip on the bias for the whole armhole; the flounce is caught in with it. */
+    /** The whole armhole is bound, and the flounce is caught in. */
     private static Making bound(Making dress) {
-        double length = arm(dress, "side front") + arm(dress, "back");
-        double cut = BiasStrips.doubleBinding(BINDING, 3);
-        double width = cut - BINDING;
-        Piece strip = Drawing.of("arm binding")
-                .from(0, 0)
-                .edge("end", Role.SEAM)
-                .line(0, -width)
-                .edge("folded side", Role.FINISHED)
-                .line(length, -width)
-                .edge("other end", Role.SEAM)
-                .line(length, 0)
-                .edge("sewn side", Role.SEAM)
-                .line(0, 0)
-                .grain(100, -width + 3, 100 + width - 6, -3)
-                .notch("sewn side", arm(dress, "back"))
-                .notch("sewn side", flounceEnd(dress, "back"))
-                .notch("sewn side", length - flounceEnd(dress, "side front"))
-                .piece();
-        return dress.adding(
-                "Cut a strip on the bias to bind the armhole",
-                List.of(strip),
-                List.of(
-                        Seam.flat(
-                                "binding",
-                                Seam.Mate.backwards("arm binding", "end"),
-                                Seam.Mate.of("arm binding", "other end")),
-                        Seam.flat(
-                                        "bound arm",
-                                        Seam.Mate.of("side front", "armhole")
-                                                .then(Seam.Mate.backwards("back", "armhole")),
-                                        Seam.Mate.backwards("arm binding", "sewn side"))
-                                .caughtIn()),
-                Ledger.of(
-                        new Fact("width of the strip as cut", Quantity.LENGTH, cut),
-                        new Fact("its width along the selvage", Quantity.LENGTH, BiasStrips.alongSelvage(cut)),
-                        new Fact(
-                                "side of the square that both strips need at the least",
-                                Quantity.LENGTH,
-                                BiasStrips.square(2 * length, cut))));
+        double front = arm(dress, "side front");
+        double length = front + arm(dress, "back");
+        Seam binding = Seam.flat(
+                        "bound arm",
+                        Seam.Mate.of("side front", "armhole").then(Seam.Mate.backwards("back", "armhole")),
+                        Seam.Mate.backwards("arm binding", "sewn side"))
+                .caughtIn();
+        List<Double> marks = List.of(flounceEnd(dress, "side front"), front, length - flounceEnd(dress, "back"));
+        return Moves.bound(dress, binding, length, marks, BINDING);
     }
 
-    /** A rolled hem of 5 mm, for every hem here is a curve; the cloth eases by 4 and stretches by 2 per cent. */
-    private static Reworked narrow(Piece piece) {
-        TurnUp hem = Hems.turnUp(piece, "hem", 5, new Give(0.04, 0.02));
+    /** A rolled hem, for every hem here is a curve; the cloth eases by 4 and stretches by 2 per cent. */
+    private static Reworked rolled(Piece piece, double depth) {
+        TurnUp hem = Hems.turnUp(piece, "hem", depth, new Give(0.04, 0.02));
         return new Reworked(hem.piece(), hem.ledger());
     }
 }

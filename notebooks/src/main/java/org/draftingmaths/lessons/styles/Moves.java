@@ -5,6 +5,7 @@ import java.util.List;
 import org.draftingmaths.block.Block;
 import org.draftingmaths.exchange.Making;
 import org.draftingmaths.finish.Allowances;
+import org.draftingmaths.finish.BiasStrips;
 import org.draftingmaths.finish.Facing;
 import org.draftingmaths.finish.Facings;
 import org.draftingmaths.ledger.Fact;
@@ -13,8 +14,10 @@ import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.Truing;
 import org.draftingmaths.unit.Length;
@@ -72,8 +75,50 @@ final class Moves {
                         draft -> Truing.blend(draft, side, Truing.End.START, "outer edge", "outer edge"));
     }
 
+    /**
+     * A strip on the bias to bind an edge all round, doubled; {@code marks} are the match points along the edge, in mm from where the binding
+     * begins.
+     */
+    static Making bound(Making style, Seam binding, double length, List<Double> marks, double finished) {
+        String name = binding.second().parts().get(0).piece();
+        double cut = BiasStrips.doubleBinding(finished, 3);
+        double width = cut - finished;
+        Drawing strip = Drawing.of(name)
+                .from(0, 0)
+                .edge("end", Role.SEAM)
+                .line(0, -width)
+                .edge("folded side", Role.FINISHED)
+                .line(length, -width)
+                .edge("other end", Role.SEAM)
+                .line(length, 0)
+                .edge("sewn side", Role.SEAM)
+                .line(0, 0)
+                .grain(100, 3 - width, 100 + width - 6, -3);
+        for (double mark : marks) {
+            strip = strip.notch("sewn side", length - mark);
+        }
+        return style.adding(
+                "Cut a strip on the bias to bind it: " + name,
+                List.of(strip.piece()),
+                List.of(
+                        Seam.flat(name + " ends", Seam.Mate.backwards(name, "end"), Seam.Mate.of(name, "other end")),
+                        binding),
+                Ledger.of(
+                        new Fact("width of the strip as cut", Quantity.LENGTH, cut),
+                        new Fact("its width along the selvage", Quantity.LENGTH, BiasStrips.alongSelvage(cut)),
+                        new Fact(
+                                "side of the square that one strip needs at the least",
+                                Quantity.LENGTH,
+                                BiasStrips.square(length, cut))));
+    }
+
     /** Narrow where a facing is sewn to the edge it is traced from, nothing at its neatened outer edge. */
     static Allowances facing(String edge) {
         return Allowances.of(Length.mm(10)).on(edge, Length.mm(6)).on("outer edge", Length.mm(0));
+    }
+
+    /** A binding has a seam at its ends, is sewn with what it binds, and folded over. */
+    static Allowances binding(double finished) {
+        return Allowances.of(Length.mm(10)).on("sewn side", Length.mm(finished)).on("folded side", Length.mm(0));
     }
 }
