@@ -35,14 +35,15 @@ public final class Checks {
      * nothing was found there.
      */
     public static final String LOOKED_AT =
-            "Looked at: outlines on paper; legs, points, widths, slivers and underlays of darts, and the edges they are folded in; folds, slashes and"
-                    + " pleats; grain lines that are drawn; lengths, notches, ease and ends of seams. Not looked at: allowances and labels, which are of the finished pieces, and"
-                    + " the fit.";
+            "Looked at: outlines on paper; legs, points, widths, slivers and underlays of darts, and the edges they are folded in; corners in edges; folds,"
+                    + " slashes and pleats; grain lines that are drawn; lengths, notches, ease and ends of seams; the balance of side seams. Not looked at:"
+                    + " allowances, labels, missing grain lines and seams that nobody declared, which are of the finished style; whether a head goes"
+                    + " through; and the fit.";
 
     /**
      * What is wrong with a draft: outlines that cross themselves; darts whose legs are unequal, whose point lies off or beyond, that are too wide or too
-     * small, whose underlay has no room, that leave a sliver, that leave a corner in their edge when they are folded; slashes that open too wide and
-     * underlays that lie over one another; folds that are not straight and edges not square to them; grain lines that leave their piece; notches that
+     * small, whose underlay has no room, that leave a sliver, that leave a corner in their edge when they are folded; corners in an edge where no dart is; slashes that open too wide and
+     * underlays that lie over one another; folds that are not straight and edges not square to them; grain lines that leave their piece or run askew to its fold; side seams that run unlike to the grain; notches that
      * are too many or read the same both ways; ease that no notches bound; seams whose notch intervals do not match, and finished edges or hems with a peak or a hollow where they cross a seam.
      *
      * @param draft the draft
@@ -165,7 +166,8 @@ public final class Checks {
                         Quantity.COUNT,
                         held.interval(),
                         intervals.getAsInt(),
-                        0))
+                        0,
+                        "Notch intervals count from 1 in the direction of sewing; declare it for one that is there."))
                 .toList();
         return nowhere.isEmpty()
                 ? Stream.concat(seam(Walk.of(draft, seam), tolerance).stream(), unbounded(seam, intervals, tolerance))
@@ -200,7 +202,8 @@ public final class Checks {
                         Quantity.COUNT,
                         walk.firstNotches(),
                         walk.secondNotches(),
-                        0));
+                        0,
+                        "Give every notch its partner at the same distance, or take it away."));
         Stream<Finding> lengths = walk.intervals().stream()
                 .filter(interval -> Math.abs(interval.difference()) > tolerance)
                 .map(interval -> new Finding(

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.seam.Balance;
 
 /**
  * Within which limits a draft is held to be good, beside the lengths of its seams, and what is meant as it is.
@@ -17,9 +18,11 @@ import org.draftingmaths.ledger.Finding;
  * @param square by how much in radians an edge may miss a right angle at a fold; a point that is meant, as in a V neckline, is declared
  * @param joint by how much in radians a line may turn where it crosses a joined seam
  * @param kink by how much in radians an edge may turn where a dart in it is folded shut
+ * @param balance by how much in radians two side seams may run unlike to the grain
  * @param meant what is meant as it is, and not told
  */
-public record DraftLimits(DartLimits darts, double square, double joint, double kink, Set<Meant> meant) {
+public record DraftLimits(
+        DartLimits darts, double square, double joint, double kink, double balance, Set<Meant> meant) {
 
     /**
      * Something that is meant as it is.
@@ -37,14 +40,15 @@ public record DraftLimits(DartLimits darts, double square, double joint, double 
      * Half a degree at a fold, one degree over a seam (common practice); that a folded dart may leave a corner of three degrees in its edge is our own
      * figure: over a dart 2 cm wide the edge is then half a millimetre off a smooth one.
      */
-    public static final DraftLimits COMMON =
-            new DraftLimits(DartLimits.COMMON, Math.toRadians(0.5), Math.toRadians(1), Math.toRadians(3), Set.of());
+    public static final DraftLimits COMMON = new DraftLimits(
+            DartLimits.COMMON, Math.toRadians(0.5), Math.toRadians(1), Math.toRadians(3), Balance.ANGLE, Set.of());
 
     /** Checks that every limit is an angle of 0 or more, and copies the set. */
     public DraftLimits {
         require("square", square);
         require("joint", joint);
         require("kink", kink);
+        require("balance", balance);
         meant = Collections.unmodifiableSet(new LinkedHashSet<>(meant));
     }
 
@@ -61,7 +65,7 @@ public record DraftLimits(DartLimits darts, double square, double joint, double 
      * @return the limits
      */
     public DraftLimits with(DartLimits other) {
-        return new DraftLimits(other, square, joint, kink, meant);
+        return new DraftLimits(other, square, joint, kink, balance, meant);
     }
 
     /**
@@ -74,7 +78,7 @@ public record DraftLimits(DartLimits darts, double square, double joint, double 
     public DraftLimits meaning(Finding.Kind kind, String name) {
         Set<Meant> all = new LinkedHashSet<>(meant);
         all.add(new Meant(kind, name));
-        return new DraftLimits(darts, square, joint, kink, all);
+        return new DraftLimits(darts, square, joint, kink, balance, all);
     }
 
     /**

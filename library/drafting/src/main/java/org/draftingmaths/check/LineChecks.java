@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
-import org.draftingmaths.curve.Inside;
-import org.draftingmaths.curve.Meets;
 import org.draftingmaths.finish.Folds;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Finding.Kind;
@@ -16,7 +14,6 @@ import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Border;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Edge;
-import org.draftingmaths.piece.Grain;
 import org.draftingmaths.piece.Opening;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
@@ -32,58 +29,26 @@ final class LineChecks {
     /** How far beside a dart's mouth the edge's direction is taken, in mm. */
     private static final double BESIDE = 1e-5;
 
+    /** What is no more than rounding, of a length in mm and of a sine. */
+    private static final double STRAIGHT = 1e-6;
+
     private LineChecks() {}
 
     static List<Finding> of(Draft draft, DraftLimits limits) {
         List<Finding> found = new ArrayList<>();
         for (Piece piece : draft.pieces()) {
             found.addAll(Folds.findings(piece, limits.square()));
-            grain(piece, found);
+            found.addAll(GrainChecks.of(piece, limits));
+            found.addAll(EdgeChecks.of(piece, limits));
             kinks(piece, limits.kink(), found);
         }
         for (Seam seam : draft.seams()) {
+            found.addAll(SideBalance.of(draft, seam, limits));
             for (Truing.End end : Truing.End.values()) {
                 crossing(draft, seam, end, limits.joint(), found);
             }
         }
         return found;
-    }
-
-    /** That there is none is found when the piece is finished: an outline that is only to be walked needs none. */
-    private static void grain(Piece piece, List<Finding> found) {
-        if (piece.grain().isEmpty()) {
-            return;
-        }
-        Grain grain = piece.grain().get();
-        CurvePath outline = Paper.outline(piece);
-        CurvePath line = CurvePath.polyline(grain.from(), grain.to());
-        double outside = outside(outline, line);
-        if (outside > CurvePath.JOINT) {
-            found.add(new Finding(
-                    Kind.GRAIN_OUTSIDE,
-                    "'" + piece.name() + "'",
-                    Quantity.LENGTH,
-                    outside,
-                    0,
-                    0,
-                    "Move it into the piece, in the same direction."));
-        }
-    }
-
-    /** How much of a straight line lies outside an outline. */
-    private static double outside(CurvePath outline, CurvePath line) {
-        List<Double> cuts = new ArrayList<>(List.of(0.0, line.length()));
-        Meets.of(line, outline).points().forEach(meet -> cuts.add(meet.onFirst()));
-        cuts.sort(null);
-        double outside = 0;
-        for (int i = 1; i < cuts.size(); i++) {
-            double from = cuts.get(i - 1);
-            double to = cuts.get(i);
-            if (to - from > CurvePath.JOINT && !Inside.contains(outline, line.pointAt((from + to) / 2))) {
-                outside += to - from;
-            }
-        }
-        return outside;
     }
 
     /** An edge's base is the edge with its darts folded: a corner in it beside a dart is the corner that is sewn. */
@@ -123,7 +88,11 @@ final class LineChecks {
         Seam.Part other = seam.second().atEnd(end == Truing.End.STOP);
         Optional<Edge> first = next(draft.piece(one.piece()), one, end);
         Optional<Edge> second = next(draft.piece(other.piece()), other, end);
-        if (first.isEmpty() || second.isEmpty() || !isOneLine(first.get(), second.get())) {
+        if (first.isEmpty()
+                || second.isEmpty()
+                || !isOneLine(first.get(), second.get())
+                || isDraped(draft.piece(one.piece()), first.get())
+                || isDraped(draft.piece(other.piece()), second.get())) {
             return;
         }
         double turn =
@@ -153,6 +122,27 @@ final class LineChecks {
                 && (first.role() == Role.FINISHED
                         || first.role() == Role.HEM
                         || (first.role() == Role.SEAM && first.name().equals(second.name())));
+    }
+
+    /** A straight edge from a fold to the seam hangs as a cowl: it is drawn square to the fold, and not as the neck goes round the body. */
+    private static boolean isDraped(Piece piece, Edge edge) {
+        if (edge.role() != Role.FINISHED || !Redraw.isWhole(piece, edge.name())) {
+            return false;
+        }
+        CurvePath line = Paper.edge(piece, edge.name());
+        Vector2D way = line.start().directionTo(line.end());
+        boolean straight = Math.abs(line.length() - line.start().distance(line.end())) <= STRAIGHT;
+        return straight
+                && Paper.sides(piece).stream()
+                        .filter(side -> piece.edge(side.edge()).role() == Role.FOLD)
+                        .anyMatch(side -> isSquare(side.path(), line, way));
+    }
+
+    private static boolean isSquare(CurvePath fold, CurvePath line, Vector2D way) {
+        boolean meets = Stream.of(fold.start(), fold.end())
+                .anyMatch(end ->
+                        end.distance(line.start()) <= CurvePath.JOINT || end.distance(line.end()) <= CurvePath.JOINT);
+        return meets && Math.abs(fold.start().directionTo(fold.end()).dot(way)) <= STRAIGHT;
     }
 
     /** A facing lies on its piece when it is sewn on: what goes on beside the edge lies on the piece's own, and is no line with it. */

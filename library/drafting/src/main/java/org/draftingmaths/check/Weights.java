@@ -41,6 +41,8 @@ public record Weights(double slight, Set<Kind> lengths, Set<Kind> toJudge) {
                     Kind.HINGE_NEAR_CORNER,
                     Kind.GATHERS_TOO_FEW,
                     Kind.FULLNESS_UNBOUNDED,
+                    Kind.EDGE_CORNER,
+                    Kind.SEAM_UNBALANCED,
                     Kind.NOTCHES_SYMMETRIC,
                     Kind.NOTCHES_TOO_MANY,
                     Kind.MEASURES_UNLIKELY,

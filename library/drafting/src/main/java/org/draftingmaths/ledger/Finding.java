@@ -88,6 +88,12 @@ public record Finding(
         GRAIN_MISSING("the piece has no grain line"),
         /** A grain line that does not lie inside its piece. */
         GRAIN_OUTSIDE("the grain line does not lie inside the piece"),
+        /** A grain line that runs neither along nor across the fold. */
+        GRAIN_TURNED("the grain runs neither along nor across the fold"),
+        /** A piece on a fold whose grain lies at 45 degrees to it. */
+        FOLD_ON_BIAS("the piece lies on the bias and on a fold"),
+        /** An edge with a corner where no dart is. */
+        EDGE_CORNER("the edge has a corner"),
         /** An edge with a corner where a dart in it is folded shut. */
         EDGE_KINKS("the edge has a corner where the dart is folded shut"),
         /** A line with a peak or a hollow where it crosses a joined seam. */

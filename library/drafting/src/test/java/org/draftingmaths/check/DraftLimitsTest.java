@@ -59,7 +59,7 @@ class DraftLimitsTest {
     @Test
     void aLimitIsAnAngle() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new DraftLimits(DartLimits.COMMON, -0.1, 0, 0, Set.of()))
+                .isThrownBy(() -> new DraftLimits(DartLimits.COMMON, -0.1, 0, 0, 0, Set.of()))
                 .withMessageContaining("'square'");
     }
 }

@@ -507,6 +507,6 @@ class DartFindingsTest {
     void nothingFoundSaysWhatWasLookedAt() {
         assertThat(Checks.LOOKED_AT)
                 .startsWith("Looked at: outlines on paper; legs, points, widths, slivers and underlays");
-        assertThat(Checks.LOOKED_AT).contains("Not looked at: allowances and labels");
+        assertThat(Checks.LOOKED_AT).contains("Not looked at: allowances, labels, missing grain lines");
     }
 }
