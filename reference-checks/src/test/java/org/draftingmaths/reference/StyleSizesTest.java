@@ -105,7 +105,7 @@ class StyleSizesTest {
 
     /** How many edges of each style are faced with nothing held in or trimmed off. */
     private static final Map<String, Integer> FACED =
-            Map.of("Festival tunic", 4, "Reader's blouse", 3, "Potter's apron", 0, "Ferry dress", 2, "Choir smock", 2);
+            Map.of("Festival tunic", 0, "Reader's blouse", 3, "Potter's apron", 0, "Ferry dress", 2, "Choir smock", 2);
 
     /** A facing is as long as the edge it faces, measured on the finished garment. */
     @ParameterizedTest
@@ -135,7 +135,7 @@ class StyleSizesTest {
         double opening = 2
                 * (Lengths.folded(tunic.draft().piece("front"), "neckline")
                         + Lengths.folded(tunic.draft().piece("back"), "neckline"));
-        assertThat(opening).isGreaterThan(580);
+        assertThat(opening).isGreaterThan(590);
         Style blouse = ReadersBlouse.draft(body);
         CurvePath fold = Paper.edge(blouse.draft().piece("front"), "free edge of neckline");
         double back = Lengths.folded(blouse.draft().piece("back neck facing"), "neckline");

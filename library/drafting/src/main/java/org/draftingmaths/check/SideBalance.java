@@ -14,18 +14,18 @@ import org.draftingmaths.seam.Balance;
 
 /**
  * Side seams that would hang askew. A seam is a side seam where it sews one whole edge of a piece on a fold to one of another such piece, both
- * running more along the grain than across: panels are unlike on purpose, shoulders lie as the body does.
+ * running more along the grain than across: panels are unlike on purpose, shoulders lie as the body does. Only the angles are looked at, for the lengths are walked.
  */
 final class SideBalance {
 
-    /** How far in mm the shapes of two side seams may stray from one another; our own figure. */
-    private static final double SHAPE = 3;
+    /** What is shorter, in mm, is no side seam but the side of a facing or a band, which lies as it was traced; our own figure. */
+    private static final double SHORT = 100;
 
     private SideBalance() {}
 
     static List<Finding> of(Draft draft, Seam seam, DraftLimits limits) {
         boolean sides = Stream.of(seam.first(), seam.second()).allMatch(mate -> isSide(draft, mate));
-        return sides ? Balance.of(draft, seam).findings(limits.balance(), SHAPE) : List.of();
+        return sides ? Balance.of(draft, seam).findings(limits.balance(), Double.POSITIVE_INFINITY) : List.of();
     }
 
     private static boolean isSide(Draft draft, Seam.Mate mate) {
@@ -41,9 +41,10 @@ final class SideBalance {
     private static boolean isAlongGrain(Piece piece, String edge) {
         CurvePath line = Paper.edge(piece, edge);
         Vector2D chord = line.start().vectorTo(line.end());
-        return piece.grain()
-                .map(grain -> grain.from().vectorTo(grain.to()))
-                .filter(grain -> Math.abs(grain.dot(chord)) > Math.abs(grain.signedArea(chord)))
-                .isPresent();
+        return line.length() > SHORT
+                && piece.grain()
+                        .map(grain -> grain.from().vectorTo(grain.to()))
+                        .filter(grain -> Math.abs(grain.dot(chord)) > Math.abs(grain.signedArea(chord)))
+                        .isPresent();
     }
 }

@@ -196,6 +196,8 @@ public final class Suppose {
                         && ends.stream().anyMatch(finding.where()::contains)
                         && Math.abs(finding.excess()) - finding.tolerance() <= READ))
                 .filter(finding -> !(finding.kind() == Finding.Kind.LINE_BREAKS && startsWithAny(finding, undeclared)))
+                // Where nothing is declared a corner may be meant, or be the end of a dart that was drawn folded.
+                .filter(finding -> finding.kind() != Finding.Kind.EDGE_CORNER)
                 .filter(finding -> findings.stream()
                         .noneMatch(own ->
                                 own.kind() == finding.kind() && own.where().equals(finding.where())))

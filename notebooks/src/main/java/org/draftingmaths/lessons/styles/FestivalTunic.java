@@ -11,8 +11,11 @@ import org.draftingmaths.exchange.Making;
 import org.draftingmaths.exchange.Style;
 import org.draftingmaths.exchange.ToCut;
 import org.draftingmaths.finish.Allowances;
+import org.draftingmaths.finish.Combined;
 import org.draftingmaths.finish.CornerCut;
 import org.draftingmaths.finish.Cutting;
+import org.draftingmaths.finish.Facing;
+import org.draftingmaths.finish.Facings;
 import org.draftingmaths.finish.Give;
 import org.draftingmaths.finish.Hems;
 import org.draftingmaths.finish.TurnUp;
@@ -20,14 +23,18 @@ import org.draftingmaths.fullness.Lengthen;
 import org.draftingmaths.fullness.SideFlare;
 import org.draftingmaths.fullness.Smooth;
 import org.draftingmaths.fullness.Spread;
+import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
+import org.draftingmaths.piece.Lengths;
+import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Use;
+import org.draftingmaths.seam.Truing;
 import org.draftingmaths.unit.Length;
 
 /** A flared tunic without sleeves for the stewards of a lantern festival; it goes over the head without a fastening. */
@@ -56,7 +63,7 @@ public final class FestivalTunic {
                 .joined(
                         "Open the neck for the head",
                         draft -> Necklines.reshape(
-                                draft, NECK, Necklines.Wanted.round(Length.cm(3.5), Length.cm(9), Length.cm(3))))
+                                draft, NECK, Necklines.Wanted.round(Length.cm(3.8), Length.cm(9), Length.cm(3))))
                 .joined(
                         "Draw the armhole for summer",
                         draft -> Armholes.reshape(
@@ -65,25 +72,8 @@ public final class FestivalTunic {
                                 Armholes.Wanted.SAME.shoulderIn(Length.cm(1)).lower(Length.cm(1.5))))
                 .on("front", "Lengthen it from hip to thigh", front -> Lengthen.atHem(front, "hem", Length.cm(14)))
                 .on("back", "Lengthen it from hip to thigh", back -> Lengthen.atHem(back, "hem", Length.cm(14)));
+        double turn = Measured.angle(tunic.piece("back"), "shoulder dart");
         tunic = flaredAtTheSides(tunic)
-                .on(
-                        "front",
-                        "Turn a good third of the bust dart into flare",
-                        front -> Darts.rotateShare(
-                                front,
-                                "bust dart",
-                                Spot.on("hem", Moves.below(front, "bust dart")),
-                                "front flare",
-                                0.4))
-                .on(
-                        "front",
-                        "Move the rest of it to the side seam",
-                        front -> Darts.rotate(
-                                front,
-                                "bust dart",
-                                Spot.on("side seam", front.edge("side seam").length() - 55),
-                                "side dart"))
-                .on("front", "Let the flare hang", front -> Darts.leave(front, "front flare", Use.Kind.FLARE))
                 .on(
                         "back",
                         "Turn the shoulder dart into flare",
@@ -94,28 +84,35 @@ public final class FestivalTunic {
                                 "back flare"))
                 .on("back", "Let the flare hang", back -> Darts.leave(back, "back flare", Use.Kind.FLARE))
                 .on(
-                        "back",
-                        "Slash from the hem to the armhole and spread",
-                        back -> Spread.hinged(
-                                back,
-                                Slash.straight(
-                                        "slash",
-                                        Spot.on("hem", 0.68 * back.edge("hem").length()),
-                                        Spot.on(
-                                                "armhole",
-                                                0.35 * back.edge("armhole").length())),
-                                35))
-                .on("front", "Draw the hem in one curve", front -> hem(front))
-                .on("back", "Draw the hem in one curve", back -> hem(back));
-        tunic = Moves.joinedUnderTheArm(Moves.faced(Moves.faced(tunic, "neck", "neckline", 60), "arm", "armhole", 45));
+                        "front",
+                        "Turn as much of the bust dart into flare, so that both sides hang alike",
+                        front -> Darts.rotateBy(
+                                front,
+                                "bust dart",
+                                Spot.on("hem", Moves.below(front, "bust dart")),
+                                "front flare",
+                                turn))
+                .on("front", "Let the flare hang", front -> Darts.leave(front, "front flare", Use.Kind.FLARE))
+                .on("front", "Slash from the hem to the armhole and spread", FestivalTunic::spread)
+                .on("back", "Slash from the hem to the armhole and spread", FestivalTunic::spread)
+                .on(
+                        "front",
+                        "Move the rest of the bust dart to the side seam",
+                        front -> Darts.rotate(
+                                front,
+                                "bust dart",
+                                Spot.on("side seam", front.edge("side seam").length() - 55),
+                                "side dart"))
+                .on("front", "Draw the hem in one curve", FestivalTunic::hem)
+                .on("back", "Draw the hem in one curve", FestivalTunic::hem);
+        tunic = faced(tunic);
         tunic = turnedUp(turnedUp(tunic, "front"), "back");
 
         Allowances seams =
                 Allowances.of(Length.mm(10)).on("neckline", Length.mm(6)).on("armhole", Length.mm(6));
         Allowances garment =
                 seams.on("free edge of hem", Length.mm(0)).corner("side seam", "armhole", CornerCut.SQUARED);
-        Allowances neck = Moves.facing("neckline");
-        Allowances arm = Moves.facing("armhole");
+        Allowances facing = seams.on("outer edge", Length.mm(0));
         return Style.of(
                 "Festival tunic",
                 body.name(),
@@ -125,16 +122,64 @@ public final class FestivalTunic {
                 List.of(
                         ToCut.of("front", garment, Cutting.once()),
                         ToCut.of("back", garment, Cutting.once()),
-                        ToCut.of("front neck facing", neck, Cutting.once()).small(),
-                        ToCut.of("back neck facing", neck, Cutting.once()).small(),
-                        ToCut.of("front arm facing", arm, Cutting.pair()).small(),
-                        ToCut.of("back arm facing", arm, Cutting.pair()).small()));
+                        ToCut.of("front facing", facing, Cutting.once()).small(),
+                        ToCut.of("back facing", facing, Cutting.once()).small()));
+    }
+
+    /** The shoulder is too narrow for two facings side by side: one is traced for neck and armhole together. */
+    private static Making faced(Making tunic) {
+        Combined one = new Combined("neckline", "armhole", 60, 45, Combined.TRIM);
+        Facing front = Facings.combined(tunic.piece("front"), "front facing", one);
+        Facing back = Facings.combined(tunic.piece("back"), "back facing", one);
+        Seam shoulder = Seam.flat(
+                "facing shoulder", Seam.Mate.of("front facing", "shoulder"), Seam.Mate.of("back facing", "shoulder"));
+        Seam side = Seam.flat(
+                "facing side", Seam.Mate.of("front facing", "side seam"), Seam.Mate.of("back facing", "side seam"));
+        Making traced = tunic.adding(
+                        "Trace one facing for neck and armhole, trimmed at the shoulder so that it cannot peep out",
+                        List.of(front.only(), back.only()),
+                        List.of(shoulder, side),
+                        front.ledger().about("front facing").then(back.ledger().about("back facing")))
+                .joined(
+                        "Blend the neck of the facing over the shoulder",
+                        draft -> Truing.blend(draft, shoulder, Truing.End.STOP, "neckline", "neckline"))
+                .joined(
+                        "Blend the armhole of the facing over the shoulder",
+                        draft -> Truing.blend(draft, shoulder, Truing.End.START, "armhole", "armhole"))
+                .joined(
+                        "Blend the outer edge of the facing under the arm",
+                        draft -> Truing.blend(draft, side, Truing.End.START, "outer edge", "outer edge"));
+        return traced.adding(
+                "Sew it to neck and armhole",
+                List.of(),
+                List.of(
+                        Moves.trimmed(traced, "front", "neckline"),
+                        Moves.trimmed(traced, "back", "neckline"),
+                        Moves.trimmed(traced, "front", "armhole"),
+                        Moves.trimmed(traced, "back", "armhole")),
+                Ledger.EMPTY);
     }
 
     private static Making flaredAtTheSides(Making tunic) {
         Seam side = tunic.draft().seams().get(1);
         return tunic.joined(
                 "Flare both side seams alike", draft -> new SideFlare(240, 25, 80).atBoth(draft, side, "hem", "hem"));
+    }
+
+    /** By four degrees on either piece; the hinge leaves a corner in the armhole, which is drawn in one curve again and kept as long as it was. */
+    private static Reworked spread(Piece piece) {
+        Slash slash = Slash.straight(
+                "slash",
+                Spot.on("hem", 0.68 * piece.edge("hem").length()),
+                Spot.on("armhole", 0.35 * piece.edge("armhole").length()));
+        double length = Measured.at(piece, slash.mouth()).distance(Measured.at(piece, slash.end()));
+        Reworked spread = Spread.hinged(piece, slash, 2 * length * Math.sin(Math.toRadians(2)));
+        return spread.then(Smooth.edgeTo(
+                spread.piece(),
+                "armhole",
+                new Smooth.Blend.Rounded(40),
+                Smooth.Ends.AS_DRAWN,
+                Lengths.folded(piece, "armhole")));
     }
 
     private static Reworked hem(Piece piece) {

@@ -15,6 +15,7 @@ import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
+import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
@@ -57,6 +58,17 @@ final class Moves {
                     piece + " " + name, Seam.Mate.of(piece, edge), Seam.Mate.of(piece + " " + name + " facing", edge)));
         }
         return style.adding("Trace the " + name + " facings", facing.pieces(), seams, facing.ledger());
+    }
+
+    /** A facing that is trimmed where it could peep out is a little shorter than its edge, and is stretched to it. */
+    static Seam trimmed(Making style, String piece, String edge) {
+        String facing = piece + " facing";
+        double surplus = Lengths.folded(style.piece(piece), edge) - Lengths.folded(style.piece(facing), edge);
+        return new Seam(
+                piece + " " + edge,
+                Seam.Mate.of(piece, edge),
+                Seam.Mate.of(facing, edge),
+                List.of(new Seam.Held(1, surplus, Seam.How.STRETCH, "the facing is trimmed at the shoulder")));
     }
 
     /** Facings of the armhole are joined under the arm too, and their outer edge runs on over that seam. */
