@@ -31,8 +31,8 @@ public final class Bias {
 
     /** Said of every piece on the bias. */
     private static final Caution SINGLE_LAYER = new Caution(
-            "Cut it in a single layer, the paper whole and its name up: on folded cloth the lower layer lies on the other bias, and the two"
-                    + " biases of a cloth hang differently. Let it hang for a day before the hem is levelled from the floor.");
+            "Cut it in a single layer, the paper whole and its name up: a fold along the bias creeps, and of a pair cut from doubled cloth each would lie on"
+                    + " another bias, and the two hang differently. Let it hang for a day before the hem is levelled from the floor.");
 
     /** Said of whatever the model tells. */
     private static final Caution MODEL = new Caution(
@@ -57,7 +57,7 @@ public final class Bias {
      * @param piece the piece, its grain line along the warp
      * @param way which bias
      * @return the piece with its new grain, and cautions in the ledger; undone by {@code Panels.undo}
-     * @throws DraftingException when the piece is cut on a fold, because the folded layer would lie on the other bias, or has no grain line
+     * @throws DraftingException when the piece is cut on a fold, because a fold along the bias creeps and cannot be laid true, or has no grain line
      */
     public static Reworked put(Piece piece, BiasWay way) {
         for (Edge edge : piece.edges()) {
@@ -65,7 +65,7 @@ public final class Bias {
                 throw new DraftingException(
                         "Put '" + piece.name() + "' on the bias",
                         "'" + edge.name()
-                                + "' is a fold, and of two folded layers each lies on another bias; open the piece out first");
+                                + "' is a fold, and a fold along the bias creeps and cannot be laid true; open the piece out first");
             }
         }
         Reworked turned = Regrain.turned(piece, way.angle());

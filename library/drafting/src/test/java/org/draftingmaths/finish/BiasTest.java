@@ -92,7 +92,7 @@ class BiasTest {
         }
         assertThatThrownBy(() -> Bias.put(front, BiasWay.LEFT))
                 .isInstanceOf(DraftingException.class)
-                .hasMessageContaining("'centre front' is a fold, and of two folded layers each lies on another bias");
+                .hasMessageContaining("'centre front' is a fold, and a fold along the bias creeps");
     }
 
     /** Of a pair cut on folded cloth the one lies on the other bias than the other: the two differ. */
