@@ -1,6 +1,7 @@
 package org.draftingmaths.piece;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,8 +21,10 @@ import org.draftingmaths.ledger.Quantity;
  * caller says of each notch. Changed and told: the length of each edge redrawn, the arc of each notch that moved, the net area.
  * Level lines go on to the new edges.
  *
- * <p>An edge that openings break is redrawn at its ends only: what is given is its first stretch, up to the first opening, or its last. The rest
- * of it, openings and all, stays where it lies; only its arcs count on from the new stretch.
+ * <p>An edge that openings break is redrawn stretch by stretch ({@link #stretches(Piece, Map, Map, Map)}): every stretch goes on meeting the leg
+ * ends where they lie, so no opening changes, and what is drawn across a mouth follows the stretches beside it. With {@code l} and {@code n} the
+ * lengths of the stretches before and now, an arc of the closed edge beyond a stretch counts on by {@code n - l}. Where only the first
+ * stretch changes, or only the last, that line alone is enough.
  */
 public final class Redraw {
 
@@ -63,23 +66,39 @@ public final class Redraw {
      * @throws DraftingException as {@link #edges(Piece, Map)}, or when a notch would lie past the end of its edge
      */
     public static Reworked edges(Piece piece, Map<String, CurvePath> lines, Map<String, Marks> marks) {
-        return edges(piece, lines, marks, Map.of());
+        Map<String, List<CurvePath>> stretches = new TreeMap<>();
+        lines.forEach((name, line) -> stretches.put(name, withEnd(piece, name, line)));
+        return stretches(piece, stretches, marks, Map.of());
     }
 
     /**
-     * Redraws edges, and says where the notches of some of them go.
+     * Redraws edges stretch by stretch, and says where the notches of some of them go.
+     *
+     * <p>Conserved: the legs and points of all openings, every stretch that is given as it lies, to the last bit.
+     *
+     * <pre>{@code
+     * List<CurvePath> waist = new ArrayList<>(Redraw.stretches(front, "waist"));
+     * waist.set(1, SetLength.of(waist.get(1), waist.get(1).length() + 2));
+     * Reworked fuller = Redraw.stretches(front, Map.of("waist", waist), Map.of(), Map.of());
+     * }</pre>
      *
      * @param piece the piece
-     * @param lines for each edge redrawn its new curve where it is to lie, in the edge's own direction
-     * @param marks for each edge what its notches keep; their share, where none is named
-     * @param places for some edges the new base arcs in mm of the notches inside them, ascending; notches at their ends stay there
+     * @param lines for each edge redrawn all its stretches where they are to lie, as {@link #stretches(Piece, String)} gives them; beside an
+     *     opening each stays at the leg's end
+     * @param marks for each edge what its notches keep between the ends of each stretch; their share, where none is named
+     * @param places for some edges the new base arcs in mm of the notches inside them, by their arcs and before an opening first; notches at
+     *     the edge's ends stay there
      * @return the piece and what was done
-     * @throws IllegalArgumentException as {@link #edges(Piece, Map)}, or when there are not as many places as notches
+     * @throws IllegalArgumentException as {@link #edges(Piece, Map)}, when there are not as many stretches or places as the edge has stretches or
+     *     notches, or when a stretch leaves its leg's end
      * @throws DraftingException as {@link #edges(Piece, Map, Map)}
      */
-    public static Reworked edges(
-            Piece piece, Map<String, CurvePath> lines, Map<String, Marks> marks, Map<String, List<Double>> places) {
-        Map<String, CurvePath> sorted = new TreeMap<>(lines);
+    public static Reworked stretches(
+            Piece piece,
+            Map<String, List<CurvePath>> lines,
+            Map<String, Marks> marks,
+            Map<String, List<Double>> places) {
+        Map<String, List<CurvePath>> sorted = new TreeMap<>(lines);
         sorted.keySet().forEach(piece::edge);
         List<Drawn> drawn = new ArrayList<>();
         sorted.forEach((name, line) -> drawn.add(Drawn.of(piece, piece.edge(name), line)));
@@ -90,7 +109,8 @@ public final class Redraw {
                         .findFirst()
                         .orElse(edge))
                 .toList();
-        List<Step.Span> spans = drawn.stream().map(Drawn::span).toList();
+        List<Step.Span> spans =
+                drawn.stream().flatMap(each -> each.spans().stream()).toList();
         List<Notch> notches = piece.notches().stream()
                 .map(notch -> places.containsKey(notch.edge())
                         ? placed(piece, notch, spans, places.get(notch.edge()))
@@ -103,6 +123,20 @@ public final class Redraw {
         requireSense(redrawn, sorted, asked);
         Step step = new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, spans);
         return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step)));
+    }
+
+    /**
+     * The stretches of an edge between its openings; all of it where none breaks it.
+     *
+     * @param piece the piece
+     * @param edge the name of the edge
+     * @return the curves where they lie, in the edge's own direction and order
+     * @throws DraftingException when an end of the edge was lost with cloth taken out
+     */
+    public static List<CurvePath> stretches(Piece piece, String edge) {
+        return runs(piece, piece.edge(edge)).stream()
+                .map(run -> along(piece, run))
+                .toList();
     }
 
     /**
@@ -154,40 +188,89 @@ public final class Redraw {
                         "Redraw '" + edge.name() + "'", "its end was lost with cloth taken out of the piece"));
     }
 
+    /** The runs of an edge in its own order. */
+    private static List<Run> runs(Piece piece, Edge edge) {
+        end(piece, edge, false);
+        end(piece, edge, true);
+        return piece.panels().stream()
+                .flatMap(panel -> panel.ring().stream())
+                .filter(run -> run.border().equals(new Border.OfEdge(edge.name())))
+                .sorted(Comparator.comparingDouble(Run::from))
+                .toList();
+    }
+
+    /** The stretches of an edge with the first or the last drawn anew, whichever the line joins. */
+    private static List<CurvePath> withEnd(Piece piece, String edge, CurvePath line) {
+        List<CurvePath> stretches = new ArrayList<>(stretches(piece, edge));
+        int last = stretches.size() - 1;
+        if (last == 0 || stretches.get(0).end().distance(line.end()) <= Panels.TOUCH) {
+            stretches.set(0, line);
+        } else if (stretches.get(last).start().distance(line.start()) <= Panels.TOUCH) {
+            stretches.set(last, line);
+        } else {
+            throw new DraftingException(
+                    "Redraw '" + edge + "'",
+                    "an opening breaks it, and the new line joins the edge neither before the first opening nor after the"
+                            + " last; close the opening, or give the stretch beside it");
+        }
+        return stretches;
+    }
+
     /**
      * An edge redrawn.
      *
      * @param edge the edge as it is now
-     * @param span which stretch of the old base became which of the new
+     * @param spans which stretches of the old base became which of the new, each after those before it
      */
-    private record Drawn(Edge edge, Step.Span span) {
+    private record Drawn(Edge edge, List<Step.Span> spans) {
 
-        static Drawn of(Piece piece, Edge edge, CurvePath line) {
-            Run first = end(piece, edge, false);
-            Run last = end(piece, edge, true);
-            CurvePath base = edge.base();
-            if (first.equals(last)) {
-                return new Drawn(edge, line.transformed(first.motion().inverse()), 0, edge.length());
+        static Drawn of(Piece piece, Edge edge, List<CurvePath> lines) {
+            List<Run> runs = runs(piece, edge);
+            if (lines.size() != runs.size()) {
+                throw new IllegalArgumentException("Openings leave " + runs.size() + " stretches of '" + edge.name()
+                        + "'; " + lines.size() + " were given.");
             }
-            if (along(piece, first).end().distance(line.end()) <= Panels.TOUCH) {
-                CurvePath own = line.transformed(first.motion().inverse());
-                return new Drawn(edge, own.then(base.between(first.to(), edge.length())), 0, first.to());
+            Drawn drawn = new Drawn(edge, List.of());
+            for (int i = 0; i < runs.size(); i++) {
+                CurvePath was = along(piece, runs.get(i));
+                CurvePath line = lines.get(i);
+                if (runs.size() == 1 || !line.equals(was)) {
+                    requireAtLegs(edge, i, i > 0 ? was.start().distance(line.start()) : 0);
+                    requireAtLegs(edge, i, i < runs.size() - 1 ? was.end().distance(line.end()) : 0);
+                    drawn = drawn.then(
+                            runs.get(i), line.transformed(runs.get(i).motion().inverse()));
+                }
             }
-            if (along(piece, last).start().distance(line.start()) <= Panels.TOUCH) {
-                CurvePath own = line.transformed(last.motion().inverse());
-                return new Drawn(edge, base.between(0, last.from()).then(own), last.from(), edge.length());
-            }
-            throw new DraftingException(
-                    "Redraw '" + edge.name() + "'",
-                    "an opening breaks it, and the new line joins the edge neither before the first opening nor after the"
-                            + " last; close the opening, or give the stretch beside it");
+            return drawn;
         }
 
-        private Drawn(Edge edge, CurvePath base, double from, double to) {
-            this(
-                    new Edge(edge.name(), edge.role(), edge.allowance(), base),
-                    new Step.Span(
-                            edge.name(), from, to, base.length() - (edge.length() - to), edge.length(), base.length()));
+        private static void requireAtLegs(Edge edge, int index, double gap) {
+            if (gap > Panels.TOUCH) {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "Stretch %d of '%s' must stay at the ends of the legs beside it; it leaves one by %.3f mm.",
+                        index + 1,
+                        edge.name(),
+                        gap));
+            }
+        }
+
+        /** With one more stretch drawn anew, given in the base. */
+        private Drawn then(Run run, CurvePath own) {
+            double from = Step.Span.moved(spans, edge.name(), run.from());
+            double to = Step.Span.moved(spans, edge.name(), run.to());
+            double length = edge.length();
+            List<CurvePath> parts = new ArrayList<>(List.of(own));
+            if (from > 0) {
+                parts.add(0, edge.base().between(0, from));
+            }
+            if (to < length) {
+                parts.add(edge.base().between(to, length));
+            }
+            CurvePath base = CurvePath.joined(parts);
+            List<Step.Span> more = new ArrayList<>(spans);
+            more.add(new Step.Span(edge.name(), from, to, base.length() - (length - to), length, base.length()));
+            return new Drawn(new Edge(edge.name(), edge.role(), edge.allowance(), base), List.copyOf(more));
         }
     }
 
@@ -251,12 +334,7 @@ public final class Redraw {
 
     /** Where an arc lies after the redrawing; the ends of a redrawn stretch go to its new ends. */
     private static double arc(List<Step.Span> spans, Border border, double arc) {
-        for (Step.Span span : spans) {
-            if (border.equals(new Border.OfEdge(span.edge()))) {
-                return span.moved(arc);
-            }
-        }
-        return arc;
+        return border instanceof Border.OfEdge of ? Step.Span.moved(spans, of.edge(), arc) : arc;
     }
 
     /** A redrawn piece whose level lines still lie as they did: they go on to the new border. */
@@ -311,9 +389,9 @@ public final class Redraw {
                         .anyMatch(border -> Nearest.of(border, line.pointAt(at)).distance() <= Panels.TOUCH);
     }
 
-    private static void requireSense(Piece piece, Map<String, CurvePath> lines, String asked) {
-        lines.forEach((name, line) -> {
-            if (piece.edge(name).role() == Role.FOLD && !Centre.isStraight(line)) {
+    private static void requireSense(Piece piece, Map<String, List<CurvePath>> lines, String asked) {
+        lines.forEach((name, stretches) -> {
+            if (piece.edge(name).role() == Role.FOLD && !stretches.stream().allMatch(Centre::isStraight)) {
                 throw new DraftingException(asked, "'" + name + "' is a fold and must be straight");
             }
         });
@@ -329,17 +407,16 @@ public final class Redraw {
 
     private static Notch placed(Piece piece, Notch notch, List<Step.Span> spans, List<Double> places) {
         double length = piece.edge(notch.edge()).length();
-        List<Double> inside = piece.notches().stream()
+        List<Notch> inside = piece.notches().stream()
                 .filter(each -> each.edge().equals(notch.edge()) && each.arc() > Panels.TOUCH)
-                .map(Notch::arc)
-                .filter(arc -> arc < length - Panels.TOUCH)
-                .sorted()
+                .filter(each -> each.arc() < length - Panels.TOUCH)
+                .sorted(Comparator.comparingDouble(Notch::arc).thenComparing(Notch::beside))
                 .toList();
         if (inside.size() != places.size()) {
             throw new IllegalArgumentException("'" + notch.edge() + "' carries " + inside.size()
                     + " notches between its ends; " + places.size() + " places were given.");
         }
-        int index = inside.indexOf(notch.arc());
+        int index = inside.indexOf(notch);
         double arc = index >= 0
                 ? places.get(index)
                 : shifted(notch, spans, Marks.SHARE).arc();
@@ -347,12 +424,13 @@ public final class Redraw {
     }
 
     private static Notch shifted(Notch notch, List<Step.Span> spans, Marks marks) {
+        double arc = notch.arc();
         for (Step.Span span : spans) {
-            if (notch.edge().equals(span.edge()) && notch.arc() > span.from()) {
-                return new Notch(notch.edge(), shifted(notch.arc(), span, marks), notch.beside());
+            if (notch.edge().equals(span.edge()) && arc > span.from()) {
+                arc = shifted(arc, span, marks);
             }
         }
-        return notch;
+        return new Notch(notch.edge(), arc, notch.beside());
     }
 
     private static double shifted(double arc, Step.Span span, Marks marks) {
@@ -396,10 +474,6 @@ public final class Redraw {
         if (!piece.edges().equals(step.edgesAfter()) || !piece.notches().equals(step.notchesAfter())) {
             throw Panels.changedSince("Undo the redrawing of " + String.join(", ", step.redrawn()));
         }
-        return with(
-                piece,
-                step.edges(),
-                step.notches(),
-                step.spans().stream().map(Step.Span::back).toList());
+        return with(piece, step.edges(), step.notches(), Step.Span.back(step.spans()));
     }
 }

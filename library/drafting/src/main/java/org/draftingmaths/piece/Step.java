@@ -1,5 +1,6 @@
 package org.draftingmaths.piece;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -240,7 +241,7 @@ public sealed interface Step extends Entry {
     }
 
     /**
-     * The stretch of a base that was drawn anew.
+     * The stretch of a base that was drawn anew. Of one edge there may be several, each stated for the base as those before it left it.
      *
      * @param edge the name of the edge
      * @param from the base arc in mm where it starts, before and after
@@ -259,8 +260,22 @@ public sealed interface Step extends Entry {
             return arc == length ? newLength : arc == to ? newTo : arc + newTo - to;
         }
 
-        Span back() {
-            return new Span(edge, from, newTo, to, newLength, length);
+        /** Where an arc of an edge lies after one span and then the next. */
+        static double moved(List<Span> spans, String edge, double arc) {
+            double moved = arc;
+            for (Span span : spans) {
+                moved = span.edge.equals(edge) ? span.moved(moved) : moved;
+            }
+            return moved;
+        }
+
+        /** What undoes the spans: each read backwards, the last of them first. */
+        static List<Span> back(List<Span> spans) {
+            List<Span> back = new ArrayList<>();
+            for (Span span : spans) {
+                back.add(0, new Span(span.edge, span.from, span.newTo, span.to, span.newLength, span.length));
+            }
+            return back;
         }
     }
 
@@ -271,7 +286,7 @@ public sealed interface Step extends Entry {
      * @param notches the notches before
      * @param edgesAfter the edges after, by which an undo knows that nothing was changed since
      * @param notchesAfter the notches after
-     * @param spans for each edge that was redrawn the stretch of it
+     * @param spans for each edge that was redrawn the stretches of it, in their order
      */
     record Redrawn(
             List<Edge> edges, List<Notch> notches, List<Edge> edgesAfter, List<Notch> notchesAfter, List<Span> spans)
@@ -291,7 +306,7 @@ public sealed interface Step extends Entry {
          * @return their names
          */
         public List<String> redrawn() {
-            return spans.stream().map(Span::edge).toList();
+            return spans.stream().map(Span::edge).distinct().toList();
         }
 
         @Override

@@ -1,14 +1,8 @@
 package org.draftingmaths.seam;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import org.draftingmaths.curve.CurvePath;
-import org.draftingmaths.curve.SetLength;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Entry;
@@ -16,12 +10,8 @@ import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.piece.Draft;
-import org.draftingmaths.piece.Paper;
-import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Redrafted;
-import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
-import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.unit.Steps;
 import org.ejml.data.DMatrixRMaj;
@@ -34,6 +24,13 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * <p>With {@code d} the differences that the intervals show when they are walked, {@code x} the moves, {@code W} their weights, and {@code A} what each move
  * changes in each interval ({@code 1} on the first edge, {@code -1} on the second; a notch that moves along makes one interval longer and the next
  * shorter), the moves are those with {@code A x = -d} and the least {@code x' W x}: {@code x = W^-1 A' m} with {@code (A W^-1 A') m = -d}.
+ *
+ * <p><b>Over a dart</b> a side is sewn with the dart closed, so what is walked and moved is the closed edge: its stretches end to end, the mouth a
+ * joint between them. {@code d}, {@code A} and {@code x} are as above, with folded lengths. An end moves on the stretch at that end; a curve gives on
+ * both sides of the dart by one factor of its handles, and where a stretch is straight, in the others alone; a notch moves over the dart as over any
+ * other place. The mouth does not move, nor do the directions of the edge there: so both legs, their ends, the point and the width of the dart stay
+ * as they are, and the edge is as smooth over the closed dart as it was. The paper between the legs is drawn anew from the stretches beside it
+ * ({@link org.draftingmaths.piece.DartEnd}). Pleats and tucks are treated alike; gathers, slashes and flare are part of the sewn length, and refused.
  *
  * <p>A heavier weight moves less: give the neckline's end ten times the weight of the hem's, and the hem takes ten parts of eleven.
  */
@@ -119,11 +116,19 @@ public final class SeamTruing {
                 return "Move notch " + at.notch() + " of " + edge + much + (by > 0 ? " on" : " back")
                         + ", as it is sewn.";
             }
-            String where = may instanceof AtEnd at
-                    ? "at the end where it " + (at.end() == Truing.End.START ? "starts" : "stops") + " to be sewn"
-                    : "in its curve, notch interval " + ((InCurve) may).interval();
-            return "Make " + edge + much + (by > 0 ? " longer " : " shorter ") + where + ".";
+            return "Make " + edge + much + (by > 0 ? " longer " : " shorter ") + where(may) + ".";
         }
+    }
+
+    private static String where(May may) {
+        if (may instanceof AtNotch at) {
+            return "at its notch " + at.notch();
+        }
+        return may instanceof AtEnd at ? where(at.end()) : "in its curve, notch interval " + ((InCurve) may).interval();
+    }
+
+    static String where(Truing.End end) {
+        return "at the end where it " + (end == Truing.End.START ? "starts" : "stops") + " to be sewn";
     }
 
     /**
@@ -146,7 +151,7 @@ public final class SeamTruing {
      * Trues a seam.
      *
      * <p>Conserved: the directions of all lines at their ends, so squares and blends stay; notches at their distance from the last interval's end
-     * that did not move; every edge that neither may move nor is beside an end that moves. Changed and told: each move, the neighbours' lengths.
+     * that did not move; every edge that neither may move nor is beside an end that moves; every dart. Changed and told: each move, the neighbours' lengths.
      *
      * <pre>{@code
      * SeamTruing.Trued side = SeamTruing.of(draft, seam, List.of(
@@ -156,12 +161,13 @@ public final class SeamTruing {
      *
      * @param draft the draft
      * @param seam one of its seams
-     * @param may what may move
+     * @param may what may move; of a side with darts too
      * @param limit the longest move in mm that is still truing; more is a fault of the draft, and hiding it is refused
      * @return the trued seam
      * @throws IllegalArgumentException when something that may move is not of the seam, or the limit is no length
      * @throws DraftingException when the notches have no partners, when nothing may move in an interval that does not match, when a move would be
-     *     beyond the limit, when a curve cannot give as much, when a fold would slant, or when an opening breaks a line to be redrawn
+     *     beyond the limit, when a curve cannot give as much, when a fold would slant, when a dart lies over what would move (at the corner, or
+     *     where an end is to be cut back), or when an opening in a side is not sewn shut
      */
     public static Trued of(Draft draft, Seam seam, List<May> may, double limit) {
         if (!(limit >= 0 && Double.isFinite(limit))) {
@@ -179,13 +185,14 @@ public final class SeamTruing {
         List<Moved> moves = moves(seam, walk, may, limit, asked);
         Draft trued = draft;
         List<Reworked> pieces = new ArrayList<>();
-        Ledger ledger = Ledger.of(moves.stream().sorted(LARGEST).toArray(Entry[]::new));
+        Ledger ledger = Ledger.of(moves.toArray(Entry[]::new));
         for (Seam.Mate side : List.of(seam.first(), seam.second())) {
             List<Moved> own = moves.stream()
                     .filter(move -> move.may().side().equals(side))
                     .toList();
             if (!own.isEmpty()) {
-                Reworked done = redrawn(trued.piece(side.piece()), side, own, asked);
+                Reworked done =
+                        ClosedSide.of(trued.piece(side.piece()), side, asked).moved(own);
                 trued = trued.with(done.piece());
                 pieces.add(done);
                 ledger = ledger.then(done.ledger().about(side.piece()));
@@ -201,7 +208,7 @@ public final class SeamTruing {
                 Quantity.LENGTH,
                 walk.worst().difference(),
                 again.worst().difference()));
-        return new Trued(trued, pieces, moves.stream().sorted(LARGEST).toList(), ledger);
+        return new Trued(trued, pieces, moves, ledger);
     }
 
     private static final Comparator<Moved> LARGEST = Comparator.comparingDouble((Moved move) -> -Math.abs(move.by()));
@@ -238,6 +245,7 @@ public final class SeamTruing {
         return effect;
     }
 
+    /** The moves, the largest first. */
     private static List<Moved> moves(Seam seam, Walk walk, List<May> may, double limit, String asked) {
         int intervals = walk.intervals().size();
         double[] missing = walk.intervals().stream()
@@ -264,14 +272,16 @@ public final class SeamTruing {
                                 + ", and nothing that may move can mend all of it");
             }
         }
-        moves.stream().filter(move -> Math.abs(move.by()) > limit).findFirst().ifPresent(move -> {
+        moves.sort(LARGEST);
+        if (!moves.isEmpty() && Math.abs(moves.get(0).by()) > limit) {
+            Moved most = moves.get(0);
             throw new DraftingException(
                     asked,
-                    "'" + move.may().side().edge() + "' of '"
-                            + move.may().side().piece()
-                            + "' would be moved by more than truing; look for the fault in the draft",
-                    new Reach(Quantity.LENGTH, Math.abs(move.by()), 0, limit));
-        });
+                    "'" + most.may().side().edge() + "' of '"
+                            + most.may().side().piece() + "' would be moved by more than truing " + where(most.may())
+                            + "; look for the fault in the draft",
+                    new Reach(Quantity.LENGTH, Math.abs(most.by()), 0, limit));
+        }
         return moves;
     }
 
@@ -300,118 +310,5 @@ public final class SeamTruing {
             }
         }
         return moves;
-    }
-
-    /** One side with its moves: interval by interval in the direction of sewing, then both ends. */
-    private static Reworked redrawn(Piece piece, Seam.Mate side, List<Moved> moves, String asked) {
-        CurvePath own = Paper.edge(piece, side.edge());
-        CurvePath sewn = side.forward() ? own : own.reversed();
-        List<Double> cuts = cuts(piece, side, own.length());
-        List<CurvePath> parts = new ArrayList<>();
-        for (int i = 1; i < cuts.size(); i++) {
-            parts.add(curved(sewn.between(cuts.get(i - 1), cuts.get(i)), i, moves, asked));
-        }
-        double start = at(moves, Truing.End.START);
-        double stop = at(moves, Truing.End.STOP);
-        int last = parts.size() - 1;
-        parts.set(0, Ends.lengthened(parts.get(0).reversed(), start).reversed());
-        parts.set(last, Ends.lengthened(parts.get(last), stop));
-        CurvePath drawn = CurvePath.joined(parts);
-        Map<String, CurvePath> lines = new TreeMap<>();
-        lines.put(side.edge(), side.forward() ? drawn : drawn.reversed());
-        if (start != 0) {
-            carry(piece, side, sewn.start(), drawn.start(), lines, asked);
-        }
-        if (stop != 0) {
-            carry(piece, side, sewn.end(), drawn.end(), lines, asked);
-        }
-        List<Double> arcs = arcs(parts, moves, side.forward());
-        requireInOrder(arcs, drawn.length(), side, asked);
-        return Redraw.edges(piece, lines, Map.of(), Map.of(side.edge(), arcs));
-    }
-
-    /** Where the notches part the side, in the direction of sewing, its ends first and last. */
-    private static List<Double> cuts(Piece piece, Seam.Mate side, double length) {
-        List<Double> cuts = new ArrayList<>(List.of(0.0, length));
-        piece.notches().stream()
-                .filter(notch -> notch.edge().equals(side.edge()))
-                .map(notch -> side.forward() ? notch.arc() : length - notch.arc())
-                .filter(arc -> arc > CurvePath.JOINT && arc < length - CurvePath.JOINT)
-                .forEach(cuts::add);
-        return cuts.stream().sorted().toList();
-    }
-
-    private static CurvePath curved(CurvePath part, int interval, List<Moved> moves, String asked) {
-        double by = moves.stream()
-                .filter(move -> move.may() instanceof InCurve in && in.interval() == interval)
-                .mapToDouble(Moved::by)
-                .sum();
-        try {
-            return by == 0 ? part : SetLength.of(part, part.length() + by);
-        } catch (IllegalArgumentException cannot) {
-            throw new DraftingException(asked, cannot.getMessage().replaceAll("\\.$", ""));
-        }
-    }
-
-    private static double at(List<Moved> moves, Truing.End end) {
-        return moves.stream()
-                .filter(move -> move.may() instanceof AtEnd at && at.end() == end)
-                .mapToDouble(Moved::by)
-                .sum();
-    }
-
-    /** The new arcs of the inner notches along the edge's own direction. */
-    private static List<Double> arcs(List<CurvePath> parts, List<Moved> moves, boolean forward) {
-        List<Double> arcs = new ArrayList<>();
-        double whole = parts.stream().mapToDouble(CurvePath::length).sum();
-        double along = 0;
-        for (int i = 1; i < parts.size(); i++) {
-            int notch = i;
-            along += parts.get(i - 1).length();
-            double moved = along
-                    + moves.stream()
-                            .filter(move -> move.may() instanceof AtNotch at && at.notch() == notch)
-                            .mapToDouble(Moved::by)
-                            .sum();
-            arcs.add(forward ? moved : whole - moved);
-        }
-        if (!forward) {
-            Collections.reverse(arcs);
-        }
-        return arcs;
-    }
-
-    private static void requireInOrder(List<Double> arcs, double length, Seam.Mate side, String asked) {
-        double before = 0;
-        for (double arc : arcs) {
-            if (!(arc > before && arc < length)) {
-                throw new DraftingException(
-                        asked,
-                        "a notch of '" + side.edge() + "' of '" + side.piece()
-                                + "' would pass its neighbour or an end");
-            }
-            before = arc;
-        }
-    }
-
-    private static void carry(
-            Piece piece, Seam.Mate side, Vector2D corner, Vector2D to, Map<String, CurvePath> lines, String asked) {
-        String next = piece.edges().stream()
-                .map(each -> each.name())
-                .filter(name -> !name.equals(side.edge()))
-                .filter(name -> Redraw.first(piece, name).start().distance(corner) <= CurvePath.JOINT
-                        || Redraw.last(piece, name).end().distance(corner) <= CurvePath.JOINT)
-                .findFirst()
-                .orElseThrow(() -> new DraftingException(asked, "an opening lies at the corner; close it first"));
-        CurvePath first = Redraw.first(piece, next);
-        boolean starts = first.start().distance(corner) <= CurvePath.JOINT;
-        CurvePath line = starts ? first.reversed() : Redraw.last(piece, next);
-        Vector2D way = line.start().directionTo(line.end());
-        if (piece.edge(next).role() == Role.FOLD
-                && Math.abs(way.signedArea(line.end().vectorTo(to))) > CurvePath.JOINT) {
-            throw new DraftingException(asked, "its end lies on the fold '" + next + "', which would be slanted");
-        }
-        CurvePath carried = Ends.carried(line, to);
-        lines.put(next, starts ? carried.reversed() : carried);
     }
 }

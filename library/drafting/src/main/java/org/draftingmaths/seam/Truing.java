@@ -1,5 +1,6 @@
 package org.draftingmaths.seam;
 
+import java.util.List;
 import java.util.Map;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -20,7 +21,6 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Redrafted;
 import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
-import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 
 /**
@@ -45,7 +45,7 @@ public final class Truing {
     /**
      * Brings one edge of a seam to the sewn length of its mate by moving one of its ends along its own line, the least move
      * there is: {@code move = mate's sewn length - own sewn length}. A longer edge goes on straight, a shorter one is cut
-     * back; the neighbour at that corner is carried to the new corner with its last handle.
+     * back; the neighbour at that corner is carried to the new corner with its last handle. Darts in the edge stay as they are.
      *
      * <pre>{@code
      * Reworked trued = Truing.moveEnd(draft, seam, seam.second(), Truing.End.START, 6);
@@ -59,25 +59,15 @@ public final class Truing {
      * @param limit the longest move in mm that is still truing; more is a drafting fault
      * @return the changed piece and what was done
      * @throws IllegalArgumentException when the mate is not of the seam
-     * @throws DraftingException when more than the limit would have to be moved, or an opening breaks an edge to be redrawn
+     * @throws DraftingException when more than the limit would have to be moved, when a dart or a notch lies where the end would be cut back,
+     *     when an opening lies at the corner or is not sewn shut, or when a fold would slant
      */
     public static Reworked moveEnd(Draft draft, Seam seam, Seam.Mate mate, End end, double limit) {
         double move = missing(draft, seam, mate);
         requireWithin(mate, move, limit);
-        Piece piece = draft.piece(mate.piece());
-        CurvePath line = Paper.edge(piece, mate.edge());
-        CurvePath changed = end == End.STOP
-                ? Ends.lengthened(line, move)
-                : Ends.lengthened(line.reversed(), move).reversed();
-        Vector2D corner = end == End.STOP ? line.end() : line.start();
-        Vector2D moved = end == End.STOP ? changed.end() : changed.start();
-        String neighbour = neighbourAt(piece, mate.edge(), corner);
-        CurvePath next = Paper.edge(piece, neighbour);
-        requireOnFold(piece, mate, neighbour, next, moved);
-        return Redraw.edges(
-                piece,
-                Map.of(mate.edge(), changed, neighbour, carried(next, corner, moved)),
-                Map.of(mate.edge(), end == End.STOP ? Redraw.Marks.FROM_START : Redraw.Marks.FROM_END));
+        End sewn = mate.forward() ? end : end == End.START ? End.STOP : End.START;
+        return ClosedSide.of(draft.piece(mate.piece()), mate, asked(mate))
+                .moved(List.of(new SeamTruing.Moved(new SeamTruing.AtEnd(mate, sewn, 1), move)));
     }
 
     /**
@@ -121,16 +111,6 @@ public final class Truing {
         }
     }
 
-    /** A fold may become longer or shorter, never slanted. */
-    private static void requireOnFold(Piece piece, Seam.Mate mate, String edge, CurvePath line, Vector2D moved) {
-        Vector2D way = line.start().directionTo(line.end());
-        if (piece.edge(edge).role() == Role.FOLD
-                && Math.abs(way.signedArea(line.start().vectorTo(moved))) > CurvePath.JOINT) {
-            throw new DraftingException(
-                    asked(mate), "its end lies on the fold '" + edge + "', which would be slanted; move the other end");
-        }
-    }
-
     /** By how much the sewn length of a side falls short of its mate's. */
     private static double missing(Draft draft, Seam seam, Seam.Mate mate) {
         double difference = Walk.of(draft, seam).difference();
@@ -142,26 +122,6 @@ public final class Truing {
         }
         throw new IllegalArgumentException(
                 "'" + mate.edge() + "' of '" + mate.piece() + "' is not a side of seam '" + seam.name() + "'.");
-    }
-
-    private static String neighbourAt(Piece piece, String edge, Vector2D corner) {
-        return piece.edges().stream()
-                .map(each -> each.name())
-                .filter(name -> !name.equals(edge))
-                .filter(name -> touches(Paper.edge(piece, name), corner))
-                .findFirst()
-                .orElseThrow(() -> new DraftingException(
-                        "Move an end of '" + edge + "'", "an opening lies at that corner; close it first"));
-    }
-
-    private static boolean touches(CurvePath line, Vector2D corner) {
-        return line.start().distance(corner) <= CurvePath.JOINT || line.end().distance(corner) <= CurvePath.JOINT;
-    }
-
-    private static CurvePath carried(CurvePath line, Vector2D corner, Vector2D to) {
-        return line.end().distance(corner) <= CurvePath.JOINT
-                ? Ends.carried(line, to)
-                : Ends.carried(line.reversed(), to).reversed();
     }
 
     /**

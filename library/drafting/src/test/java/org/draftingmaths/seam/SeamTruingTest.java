@@ -243,7 +243,9 @@ class SeamTruingTest {
         Draft draft = new Draft("skirt", List.of(plain("front", 600), plain("back", 620)), List.of(SIDE));
         assertThatThrownBy(() -> SeamTruing.of(draft, SIDE, List.of(hem(SIDE.second(), 1)), 6))
                 .isInstanceOf(DraftingException.class)
-                .hasMessageContaining("would be moved by more than truing; look for the fault in the draft")
+                .hasMessageContaining(
+                        "would be moved by more than truing at the end where it starts to be sewn; look for"
+                                + " the fault in the draft")
                 .hasMessageContaining("asked 3/4 in (2.0 cm)");
         assertThatThrownBy(() -> SeamTruing.of(draft, SIDE, List.of(), 60))
                 .isInstanceOf(DraftingException.class)
