@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Nearest;
@@ -21,7 +22,8 @@ import org.draftingmaths.ledger.Quantity;
  * Level lines go on to the new edges.
  *
  * <p>An edge that openings break is redrawn at its ends only: what is given is its first stretch, up to the first opening, or its last. The rest
- * of it, openings and all, stays where it lies; only its arcs count on from the new stretch.
+ * of it, openings and all, stays where it lies; only its arcs count on from the new stretch. Over its darts it is redrawn as a whole by
+ * {@link ClosedEdge}.
  */
 public final class Redraw {
 
@@ -79,14 +81,29 @@ public final class Redraw {
      */
     public static Reworked edges(
             Piece piece, Map<String, CurvePath> lines, Map<String, Marks> marks, Map<String, List<Double>> places) {
+        return redrawn(piece, drawn(piece, lines), List.of(), marks, places);
+    }
+
+    /** The edges that are given, each with its new base. */
+    static List<Drawn> drawn(Piece piece, Map<String, CurvePath> lines) {
         Map<String, CurvePath> sorted = new TreeMap<>(lines);
         sorted.keySet().forEach(piece::edge);
         List<Drawn> drawn = new ArrayList<>();
         sorted.forEach((name, line) -> drawn.add(Drawn.of(piece, piece.edge(name), line)));
+        return drawn;
+    }
+
+    /** The piece with edges redrawn, and the legs of the darts over which it was done. */
+    static Reworked redrawn(
+            Piece piece,
+            List<Drawn> drawn,
+            List<Step.LegsCut> darts,
+            Map<String, Marks> marks,
+            Map<String, List<Double>> places) {
         List<Edge> edges = piece.edges().stream()
                 .map(edge -> drawn.stream()
-                        .filter(each -> each.edge().name().equals(edge.name()))
                         .map(Drawn::edge)
+                        .filter(each -> each.name().equals(edge.name()))
                         .findFirst()
                         .orElse(edge))
                 .toList();
@@ -96,13 +113,15 @@ public final class Redraw {
                         ? placed(piece, notch, spans, places.get(notch.edge()))
                         : shifted(notch, spans, marks.getOrDefault(notch.edge(), Marks.SHARE)))
                 .toList();
-        Piece redrawn = with(piece, edges, notches, spans);
+        Piece redrawn = with(piece, edges, notches, spans, darts);
         requireClosed(redrawn);
-        String asked = "Redraw " + String.join(", ", sorted.keySet());
+        String asked =
+                "Redraw " + drawn.stream().map(each -> each.edge().name()).collect(Collectors.joining(", "));
         Outlines.simpleRings(redrawn, () -> asked);
-        requireSense(redrawn, sorted, asked);
-        Step step = new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, spans);
-        return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step)));
+        requireSense(redrawn, drawn, asked);
+        Step step =
+                new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, spans, darts, lines(piece, redrawn));
+        return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step), darts));
     }
 
     /**
@@ -144,7 +163,7 @@ public final class Redraw {
     }
 
     /** The run that holds an end of an edge. */
-    private static Run end(Piece piece, Edge edge, boolean stop) {
+    static Run end(Piece piece, Edge edge, boolean stop) {
         return piece.panels().stream()
                 .flatMap(panel -> panel.ring().stream())
                 .filter(run -> run.border().equals(new Border.OfEdge(edge.name())))
@@ -158,9 +177,9 @@ public final class Redraw {
      * An edge redrawn.
      *
      * @param edge the edge as it is now
-     * @param span which stretch of the old base became which of the new
+     * @param span which stretches of the old base became which of the new
      */
-    private record Drawn(Edge edge, Step.Span span) {
+    record Drawn(Edge edge, Step.Span span) {
 
         static Drawn of(Piece piece, Edge edge, CurvePath line) {
             Run first = end(piece, edge, false);
@@ -180,18 +199,21 @@ public final class Redraw {
             throw new DraftingException(
                     "Redraw '" + edge.name() + "'",
                     "an opening breaks it, and the new line joins the edge neither before the first opening nor after the"
-                            + " last; close the opening, or give the stretch beside it");
+                            + " last; give the stretch beside it, or draw the edge over its darts (ClosedEdge)");
         }
 
         private Drawn(Edge edge, CurvePath base, double from, double to) {
+            this(edge, base, List.of(new Step.Span.Drawn(from, to, from, base.length() - (edge.length() - to))));
+        }
+
+        Drawn(Edge edge, CurvePath base, List<Step.Span.Drawn> parts) {
             this(
                     new Edge(edge.name(), edge.role(), edge.allowance(), base),
-                    new Step.Span(
-                            edge.name(), from, to, base.length() - (edge.length() - to), edge.length(), base.length()));
+                    new Step.Span(edge.name(), parts, edge.length(), base.length()));
         }
     }
 
-    private static Ledger told(Piece before, Piece after, Ledger done) {
+    private static Ledger told(Piece before, Piece after, Ledger done, List<Step.LegsCut> darts) {
         Ledger ledger = done;
         for (Edge edge : before.edges()) {
             Edge now = after.edge(edge.name());
@@ -199,6 +221,20 @@ public final class Redraw {
                 ledger = ledger.then(
                         new Change("length of '" + edge.name() + "'", Quantity.LENGTH, edge.length(), now.length()));
             }
+        }
+        for (Step.LegsCut dart : darts) {
+            String name = "'" + dart.dart() + "'";
+            ledger = ledger.then(Ledger.of(
+                    new Change(
+                            "legs of " + name,
+                            Quantity.LENGTH,
+                            dart.before().length(),
+                            dart.newBefore().length()),
+                    new Change(
+                            "intake of " + name,
+                            Quantity.LENGTH,
+                            Measured.intake(before, dart.dart()),
+                            Measured.intake(after, dart.dart()))));
         }
         for (int i = 0; i < before.notches().size(); i++) {
             Notch then = before.notches().get(i);
@@ -212,24 +248,41 @@ public final class Redraw {
     }
 
     /** The piece with other bases: rings go to the new ends, mouths to the new arcs, and level lines to where they meet the new edges. */
-    private static Piece with(Piece piece, List<Edge> edges, List<Notch> notches, List<Step.Span> spans) {
+    private static Piece with(
+            Piece piece, List<Edge> edges, List<Notch> notches, List<Step.Span> spans, List<Step.LegsCut> darts) {
+        List<Opening> openings = piece.openings().stream()
+                .map(opening -> recut(shifted(opening, spans), darts))
+                .toList();
         Piece bare = new Piece(
                 piece.name(),
                 edges,
-                piece.openings().stream()
-                        .map(opening -> shifted(opening, spans))
-                        .toList(),
-                piece.panels().stream()
-                        .map(panel -> panel.with(panel.ring().stream()
-                                .map(run -> run.part(
-                                        arc(spans, run.border(), run.from()), arc(spans, run.border(), run.to())))
-                                .toList()))
-                        .toList(),
+                openings,
+                piece.panels(),
                 piece.levels(),
                 piece.insideDarts(),
                 notches,
                 piece.grain());
-        return withLevels(piece, bare);
+        List<Panel> panels = piece.panels().stream()
+                .map(panel -> panel.with(panel.ring().stream()
+                        .map(run -> isLeg(run, darts)
+                                ? run.part(0, bare.base(run.border()).length())
+                                : run.part(arc(spans, run.border(), run.from()), arc(spans, run.border(), run.to())))
+                        .toList()))
+                .toList();
+        return withLevels(piece, bare.with(panels));
+    }
+
+    private static boolean isLeg(Run run, List<Step.LegsCut> darts) {
+        return run.border() instanceof Border.OfLeg leg
+                && darts.stream().anyMatch(dart -> dart.dart().equals(leg.opening()));
+    }
+
+    private static Opening recut(Opening opening, List<Step.LegsCut> darts) {
+        return darts.stream()
+                .filter(dart -> dart.dart().equals(opening.name()))
+                .findFirst()
+                .map(dart -> dart.of(opening))
+                .orElse(opening);
     }
 
     private static Opening shifted(Opening opening, List<Step.Span> spans) {
@@ -311,12 +364,13 @@ public final class Redraw {
                         .anyMatch(border -> Nearest.of(border, line.pointAt(at)).distance() <= Panels.TOUCH);
     }
 
-    private static void requireSense(Piece piece, Map<String, CurvePath> lines, String asked) {
-        lines.forEach((name, line) -> {
-            if (piece.edge(name).role() == Role.FOLD && !Centre.isStraight(line)) {
-                throw new DraftingException(asked, "'" + name + "' is a fold and must be straight");
+    private static void requireSense(Piece piece, List<Drawn> drawn, String asked) {
+        for (Drawn each : drawn) {
+            Edge edge = each.edge();
+            if (edge.role() == Role.FOLD && !Centre.isStraight(edge.base())) {
+                throw new DraftingException(asked, "'" + edge.name() + "' is a fold and must be straight");
             }
-        });
+        }
         for (Panel panel : piece.panels()) {
             CurvePath border = piece.place(panel.ring());
             for (Laid dart : panel.darts()) {
@@ -348,28 +402,28 @@ public final class Redraw {
 
     private static Notch shifted(Notch notch, List<Step.Span> spans, Marks marks) {
         for (Step.Span span : spans) {
-            if (notch.edge().equals(span.edge()) && notch.arc() > span.from()) {
-                return new Notch(notch.edge(), shifted(notch.arc(), span, marks), notch.beside());
+            if (notch.edge().equals(span.edge())) {
+                double arc = span.around(notch.arc())
+                        .map(part -> kept(notch, part, marks))
+                        .orElseGet(() -> span.moved(notch.arc()));
+                return new Notch(notch.edge(), arc, notch.beside());
             }
         }
         return notch;
     }
 
-    private static double shifted(double arc, Step.Span span, Marks marks) {
-        if (arc >= span.to()) {
-            return span.moved(arc);
-        }
-        double along = arc - span.from();
+    private static double kept(Notch notch, Step.Span.Drawn part, Marks marks) {
+        double along = notch.arc() - part.from();
         double kept = switch (marks) {
-            case SHARE -> along * ((span.newTo() - span.from()) / (span.to() - span.from()));
+            case SHARE -> along * ((part.newTo() - part.newFrom()) / (part.to() - part.from()));
             case FROM_START -> along;
-            case FROM_END -> along + span.newTo() - span.to();
+            case FROM_END -> along + part.newTo() - part.to() - (part.newFrom() - part.from());
         };
-        if (!(kept >= 0 && span.from() + kept <= span.newTo())) {
+        if (!(kept >= 0 && part.newFrom() + kept <= part.newTo())) {
             throw new DraftingException(
-                    "Redraw '" + span.edge() + "'", "its notch at " + arc + " mm would lie past the end");
+                    "Redraw '" + notch.edge() + "'", "its notch at " + notch.arc() + " mm would lie past the end");
         }
-        return span.from() + kept;
+        return part.newFrom() + kept;
     }
 
     private static void requireClosed(Piece piece) {
@@ -393,13 +447,40 @@ public final class Redraw {
     }
 
     static Piece undo(Piece piece, Step.Redrawn step) {
-        if (!piece.edges().equals(step.edgesAfter()) || !piece.notches().equals(step.notchesAfter())) {
+        if (!piece.edges().equals(step.edgesAfter())
+                || !piece.notches().equals(step.notchesAfter())
+                || !step.darts().stream().allMatch(dart -> dart.holds(piece))) {
             throw Panels.changedSince("Undo the redrawing of " + String.join(", ", step.redrawn()));
         }
-        return with(
+        Piece back = with(
                 piece,
                 step.edges(),
                 step.notches(),
-                step.spans().stream().map(Step.Span::back).toList());
+                step.spans().stream().map(Step.Span::back).toList(),
+                step.darts().stream().map(Step.LegsCut::back).toList());
+        List<Panel> panels = new ArrayList<>(back.panels());
+        for (Step.Lines lines : step.lines()) {
+            int index = Panels.panelOf(piece, (Spot.On) lines.witness());
+            panels.set(
+                    index,
+                    new Panel(
+                            panels.get(index).ring(),
+                            lines.stretches(),
+                            panels.get(index).darts()));
+        }
+        return back.with(panels);
+    }
+
+    /** How the level lines lay on panels where they lie otherwise now: a stretch that was cut away is found nowhere else. */
+    private static List<Step.Lines> lines(Piece before, Piece after) {
+        List<Step.Lines> changed = new ArrayList<>();
+        for (int i = 0; i < before.panels().size(); i++) {
+            List<Stretch> was = before.panels().get(i).lines();
+            Panel now = after.panels().get(i);
+            if (!was.equals(now.lines())) {
+                changed.add(new Step.Lines(Panels.witness(now), was));
+            }
+        }
+        return changed;
     }
 }
