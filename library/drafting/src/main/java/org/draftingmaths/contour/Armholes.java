@@ -88,6 +88,9 @@ public final class Armholes {
      * angles at the shoulder and the two at the underarm make a straight line. Both pieces move by the same amounts along shoulder and
      * side seam, so that these match as they did. Each half is one curve, bending one way only, as full as the width asked needs.
      *
+     * <p>Darts in the armhole are folded shut for it (to the apex), the part at the shoulder lying as it does, and stay in it: their legs are cut or
+     * lengthened to the new line, equally; their points and angles stay. Half widths are those of the folded piece.
+     *
      * <p>Conserved: darts and all other edges, notches by their distance from the other ends of shoulder and side seam. Changed and told: the lengths of
      * armhole, shoulder and side seam, the half widths asked and drawn.
      *
@@ -101,8 +104,9 @@ public final class Armholes {
      * @param wanted where it is to run
      * @return the draft and what was done
      * @throws IllegalArgumentException when the seam or an edge is unknown, or they do not meet
-     * @throws DraftingException when there is less of the shoulder or the side seam than asked, when an opening breaks the armhole, when no
-     *     curve without a kink runs so or is as hollow, or when the outline would cross itself
+     * @throws DraftingException when there is less of the shoulder or the side seam than asked, when no curve without a kink runs so or is
+     *     as hollow, when the new armhole passes over the point of a dart or misses it, when an opening that is no dart breaks the armhole, or
+     *     when the outline would cross itself
      */
     public static Recut reshape(Draft draft, Crossing arm, Wanted wanted) {
         String asked = "Draw " + arm.words() + " anew";

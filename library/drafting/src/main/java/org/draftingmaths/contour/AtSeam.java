@@ -8,8 +8,9 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
+import org.draftingmaths.piece.ClosedEdge;
 import org.draftingmaths.piece.Draft;
-import org.draftingmaths.piece.Paper;
+import org.draftingmaths.piece.Edge;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Redraw.Marks;
@@ -17,15 +18,25 @@ import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
 
 /**
- * One piece's part of a line that runs over a seam, seen from the corner where the two meet.
+ * One piece's part of a line that runs over a seam, seen from the corner where the two meet. Darts in the line are folded shut: the
+ * stretch at the seam lies as it does, what follows a dart is brought up to it.
  *
  * @param piece the piece
+ * @param closed the edge with its darts folded shut
  * @param edge the name of the edge
- * @param line the edge, from the corner at the seam to its far end
+ * @param line the edge as it lies closed, from the corner at the seam to its far end
  * @param seam the edge that is sewn, seen from the corner
- * @param far the edge that goes on from the far end, seen from there
+ * @param far the edge that goes on from the far end, seen from there, as it lies when the darts are closed
+ * @param closing how the far end is carried when they are closed
  */
-record AtSeam(Piece piece, String edge, CurvePath line, Neighbour seam, Neighbour far) {
+record AtSeam(
+        Piece piece,
+        ClosedEdge closed,
+        String edge,
+        CurvePath line,
+        Neighbour seam,
+        Neighbour far,
+        AffineTransformMatrix2D closing) {
 
     /** How much of a neighbouring edge must be left, in mm. */
     private static final double LEFT = 5;
@@ -51,7 +62,8 @@ record AtSeam(Piece piece, String edge, CurvePath line, Neighbour seam, Neighbou
             if (along > path.length() - LEFT) {
                 throw new DraftingException(
                         asked,
-                        "there is not so much of '" + name + "' before its other end or a dart",
+                        "there is not so much of '" + name
+                                + "' before its other end or a dart; for more, move the dart first",
                         new Reach(Quantity.LENGTH, along, 0, path.length() - LEFT));
             }
             if (along >= 0) {
@@ -59,6 +71,10 @@ record AtSeam(Piece piece, String edge, CurvePath line, Neighbour seam, Neighbou
             }
             Vector2D start = path.start().add(path.startTangent().multiply(along));
             return CurvePath.polyline(start, path.start()).then(path);
+        }
+
+        Neighbour carried(AffineTransformMatrix2D by) {
+            return new Neighbour(name, path.transformed(by), fromStart);
         }
 
         CurvePath ownWay(CurvePath seen) {
@@ -86,28 +102,38 @@ record AtSeam(Piece piece, String edge, CurvePath line, Neighbour seam, Neighbou
     }
 
     private static AtSeam of(Piece piece, String sewn, String edge, String asked) {
-        CurvePath own = Paper.edge(piece, edge);
-        if (!Redraw.isWhole(piece, edge)) {
-            throw new DraftingException(asked, "an opening breaks '" + edge + "'; close it or move it elsewhere first");
-        }
-        Vector2D seamStart = Redraw.first(piece, sewn).start();
-        Vector2D seamEnd = Redraw.last(piece, sewn).end();
-        boolean starts = touch(own.start(), seamStart) || touch(own.start(), seamEnd);
-        if (!starts && !touch(own.end(), seamStart) && !touch(own.end(), seamEnd)) {
+        ClosedEdge closed = ClosedEdge.of(piece, edge);
+        Vector2D start = Redraw.first(piece, edge).start();
+        Vector2D end = Redraw.last(piece, edge).end();
+        boolean starts = touches(piece, sewn, start);
+        if (!starts && !touches(piece, sewn, end)) {
             throw new IllegalArgumentException(
                     "'" + edge + "' does not meet '" + sewn + "' in '" + piece.name() + "'.");
         }
-        CurvePath line = starts ? own : own.reversed();
+        Vector2D corner = starts ? end : start;
         String next = piece.edges().stream()
-                .map(each -> each.name())
+                .map(Edge::name)
                 .filter(name -> !name.equals(edge) && !name.equals(sewn))
-                .filter(name -> touch(Redraw.first(piece, name).start(), line.end())
-                        || touch(Redraw.last(piece, name).end(), line.end()))
+                .filter(name -> touches(piece, name, corner))
                 .findFirst()
                 .orElseThrow(() -> new DraftingException(
                         asked, "no other edge goes on from the far end of '" + edge + "' in '" + piece.name() + "'"));
+        AffineTransformMatrix2D closing =
+                starts ? closed.closing() : closed.closing().inverse();
         return new AtSeam(
-                piece, edge, line, Neighbour.of(piece, sewn, line.start()), Neighbour.of(piece, next, line.end()));
+                piece,
+                closed,
+                edge,
+                starts ? closed.line() : closed.line().reversed().transformed(closing),
+                Neighbour.of(piece, sewn, starts ? start : end),
+                Neighbour.of(piece, next, corner).carried(closing),
+                closing);
+    }
+
+    /** Whether an edge ends at a corner. */
+    private static boolean touches(Piece piece, String edge, Vector2D corner) {
+        return touch(Redraw.first(piece, edge).start(), corner)
+                || touch(Redraw.last(piece, edge).end(), corner);
     }
 
     private static boolean touch(Vector2D one, Vector2D other) {
@@ -129,18 +155,13 @@ record AtSeam(Piece piece, String edge, CurvePath line, Neighbour seam, Neighbou
         return AffineTransformMatrix2D.createRotation(way() * Math.PI / 2).apply(next.startTangent());
     }
 
-    /** The piece with the line drawn anew, from a seam and to an edge that begin elsewhere now. */
+    /** The piece with the line drawn anew over its darts, from a seam and to an edge that begin elsewhere now. */
     Reworked redrawn(CurvePath drawn, CurvePath sewn, CurvePath next) {
-        boolean starts = touch(Paper.edge(piece, edge).start(), line.start());
-        return Redraw.edges(
-                piece,
-                Map.of(
-                        edge,
-                        starts ? drawn : drawn.reversed(),
-                        seam.name(),
-                        seam.ownWay(sewn),
-                        far.name(),
-                        far.ownWay(next)),
+        boolean starts = line.start().equals(closed.line().start());
+        AffineTransformMatrix2D opening = closing.inverse();
+        return closed.redrawn(
+                starts ? drawn : drawn.reversed().transformed(opening),
+                Map.of(seam.name(), seam.ownWay(sewn), far.name(), far.ownWay(next.transformed(opening))),
                 Map.of(seam.name(), seam.marks(), far.name(), far.marks()));
     }
 }

@@ -86,6 +86,9 @@ public final class Necklines {
      * angles the one nearest to a right angle is taken at which both curves bend one way only. Both end square at the centre lines; a V
      * runs straight to the centre front instead.
      *
+     * <p>Darts in the neckline are folded shut for it (to the apex) and stay in it: their legs are cut or lengthened to the new line, equally; their
+     * points and angles stay.
+     *
      * <p>Both pieces move by the same amount along the shoulder, so what is left of it is as equal as it was. Conserved: darts and all other
      * edges, notches by their distance from the shoulder's and the centre's other ends. Changed and told: the lengths of neckline,
      * shoulder and centre.
@@ -101,8 +104,9 @@ public final class Necklines {
      * @param wanted where it is to run
      * @return the draft and what was done
      * @throws IllegalArgumentException when the seam or an edge is unknown, or they do not meet
-     * @throws DraftingException when there is less of the shoulder or of the centre than asked, when an opening breaks the neckline, when no
-     *     curve without a kink runs so, or when the outline would cross itself
+     * @throws DraftingException when there is less of the shoulder or of the centre than asked, when no curve without a kink runs so,
+     *     when the new neckline passes over the point of a dart or misses it, when an opening that is no dart breaks the neckline, or when the
+     *     outline would cross itself
      */
     public static Recut reshape(Draft draft, Crossing neck, Wanted wanted) {
         String asked = "Draw " + neck.words() + " anew";

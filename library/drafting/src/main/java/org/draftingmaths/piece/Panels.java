@@ -87,7 +87,7 @@ public final class Panels {
         return new Spot.On(run.border(), (run.from() + run.to()) / 2, Optional.empty());
     }
 
-    private static int panelOf(Piece piece, Spot.On witness) {
+    static int panelOf(Piece piece, Spot.On witness) {
         for (int i = 0; i < piece.panels().size(); i++) {
             boolean here = piece.panels().get(i).ring().stream()
                     .anyMatch(run -> run.border().equals(witness.border())
@@ -152,7 +152,8 @@ public final class Panels {
         return coincide(one, other);
     }
 
-    private static boolean coincide(CurvePath one, CurvePath other) {
+    /** Whether two lines lie on one another from end to end. */
+    static boolean coincide(CurvePath one, CurvePath other) {
         double length = one.length();
         double otherLength = other.length();
         if (Math.abs(length - otherLength) > TOUCH) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Nearest;
@@ -23,8 +24,8 @@ import org.draftingmaths.ledger.Quantity;
  *
  * <p>An edge that openings break is redrawn stretch by stretch ({@link #stretches(Piece, Map, Map, Map)}): every stretch goes on meeting the leg
  * ends where they lie, so no opening changes, and what is drawn across a mouth follows the stretches beside it. With {@code l} and {@code n} the
- * lengths of the stretches before and now, an arc of the closed edge beyond a stretch counts on by {@code n - l}. Where only the first
- * stretch changes, or only the last, that line alone is enough.
+ * lengths of a stretch before and now, an arc of the closed edge beyond it counts on by {@code n - l}. Where only the first stretch changes, or only
+ * the last, that line alone is enough. Over its darts, whose legs are then cut or lengthened, it is redrawn as a whole by {@link ClosedEdge}.
  */
 public final class Redraw {
 
@@ -66,9 +67,7 @@ public final class Redraw {
      * @throws DraftingException as {@link #edges(Piece, Map)}, or when a notch would lie past the end of its edge
      */
     public static Reworked edges(Piece piece, Map<String, CurvePath> lines, Map<String, Marks> marks) {
-        Map<String, List<CurvePath>> stretches = new TreeMap<>();
-        lines.forEach((name, line) -> stretches.put(name, withEnd(piece, name, line)));
-        return stretches(piece, stretches, marks, Map.of());
+        return redrawn(piece, drawn(piece, lines), List.of(), marks, Map.of());
     }
 
     /**
@@ -101,28 +100,48 @@ public final class Redraw {
         Map<String, List<CurvePath>> sorted = new TreeMap<>(lines);
         sorted.keySet().forEach(piece::edge);
         List<Drawn> drawn = new ArrayList<>();
-        sorted.forEach((name, line) -> drawn.add(Drawn.of(piece, piece.edge(name), line)));
+        sorted.forEach((name, each) -> drawn.add(Drawn.of(piece, piece.edge(name), each)));
+        return redrawn(piece, drawn, List.of(), marks, places);
+    }
+
+    /** The edges that are given, each with its new base. */
+    static List<Drawn> drawn(Piece piece, Map<String, CurvePath> lines) {
+        Map<String, CurvePath> sorted = new TreeMap<>(lines);
+        sorted.keySet().forEach(piece::edge);
+        List<Drawn> drawn = new ArrayList<>();
+        sorted.forEach((name, line) -> drawn.add(Drawn.of(piece, piece.edge(name), withEnd(piece, name, line))));
+        return drawn;
+    }
+
+    /** The piece with edges redrawn, and the legs of the darts over which it was done. */
+    static Reworked redrawn(
+            Piece piece,
+            List<Drawn> drawn,
+            List<Step.LegsCut> darts,
+            Map<String, Marks> marks,
+            Map<String, List<Double>> places) {
         List<Edge> edges = piece.edges().stream()
                 .map(edge -> drawn.stream()
-                        .filter(each -> each.edge().name().equals(edge.name()))
                         .map(Drawn::edge)
+                        .filter(each -> each.name().equals(edge.name()))
                         .findFirst()
                         .orElse(edge))
                 .toList();
-        List<Step.Span> spans =
-                drawn.stream().flatMap(each -> each.spans().stream()).toList();
+        List<Step.Span> spans = drawn.stream().map(Drawn::span).toList();
         List<Notch> notches = piece.notches().stream()
                 .map(notch -> places.containsKey(notch.edge())
                         ? placed(piece, notch, spans, places.get(notch.edge()))
                         : shifted(notch, spans, marks.getOrDefault(notch.edge(), Marks.SHARE)))
                 .toList();
-        Piece redrawn = with(piece, edges, notches, spans);
+        Piece redrawn = with(piece, edges, notches, spans, darts);
         requireClosed(redrawn);
-        String asked = "Redraw " + String.join(", ", sorted.keySet());
+        String asked =
+                "Redraw " + drawn.stream().map(each -> each.edge().name()).collect(Collectors.joining(", "));
         Outlines.simpleRings(redrawn, () -> asked);
-        requireSense(redrawn, sorted, asked);
-        Step step = new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, spans);
-        return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step)));
+        requireSense(redrawn, drawn, asked);
+        Step step =
+                new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, spans, darts, lines(piece, redrawn));
+        return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step), darts));
     }
 
     /**
@@ -178,7 +197,7 @@ public final class Redraw {
     }
 
     /** The run that holds an end of an edge. */
-    private static Run end(Piece piece, Edge edge, boolean stop) {
+    static Run end(Piece piece, Edge edge, boolean stop) {
         return piece.panels().stream()
                 .flatMap(panel -> panel.ring().stream())
                 .filter(run -> run.border().equals(new Border.OfEdge(edge.name())))
@@ -211,7 +230,7 @@ public final class Redraw {
             throw new DraftingException(
                     "Redraw '" + edge + "'",
                     "an opening breaks it, and the new line joins the edge neither before the first opening nor after the"
-                            + " last; close the opening, or give the stretch beside it");
+                            + " last; give the stretch beside it, or draw the edge over its darts (ClosedEdge)");
         }
         return stretches;
     }
@@ -220,28 +239,57 @@ public final class Redraw {
      * An edge redrawn.
      *
      * @param edge the edge as it is now
-     * @param spans which stretches of the old base became which of the new, each after those before it
+     * @param span which stretches of the old base became which of the new
      */
-    private record Drawn(Edge edge, List<Step.Span> spans) {
+    record Drawn(Edge edge, Step.Span span) {
 
+        /** A stretch that is given as it lies stays to the last bit. */
         static Drawn of(Piece piece, Edge edge, List<CurvePath> lines) {
             List<Run> runs = runs(piece, edge);
             if (lines.size() != runs.size()) {
                 throw new IllegalArgumentException("Openings leave " + runs.size() + " stretches of '" + edge.name()
                         + "'; " + lines.size() + " were given.");
             }
-            Drawn drawn = new Drawn(edge, List.of());
+            List<CurvePath> base = new ArrayList<>();
+            List<Step.Span.Drawn> parts = new ArrayList<>();
+            double kept = 0;
+            double now = 0;
             for (int i = 0; i < runs.size(); i++) {
-                CurvePath was = along(piece, runs.get(i));
-                CurvePath line = lines.get(i);
-                if (runs.size() == 1 || !line.equals(was)) {
-                    requireAtLegs(edge, i, i > 0 ? was.start().distance(line.start()) : 0);
-                    requireAtLegs(edge, i, i < runs.size() - 1 ? was.end().distance(line.end()) : 0);
-                    drawn = drawn.then(
-                            runs.get(i), line.transformed(runs.get(i).motion().inverse()));
+                Run run = runs.get(i);
+                CurvePath was = along(piece, run);
+                if (runs.size() > 1 && lines.get(i).equals(was)) {
+                    continue;
                 }
+                requireAtLegs(edge, i, i > 0 ? was.start().distance(lines.get(i).start()) : 0);
+                requireAtLegs(
+                        edge,
+                        i,
+                        i < runs.size() - 1 ? was.end().distance(lines.get(i).end()) : 0);
+                if (run.from() > kept) {
+                    base.add(edge.base().between(kept, run.from()));
+                    now += run.from() - kept;
+                }
+                CurvePath own = lines.get(i).transformed(run.motion().inverse());
+                base.add(own);
+                parts.add(new Step.Span.Drawn(run.from(), run.to(), now, now + own.length()));
+                now += own.length();
+                kept = run.to();
             }
-            return drawn;
+            if (kept < edge.length()) {
+                base.add(kept == 0 ? edge.base() : edge.base().between(kept, edge.length()));
+            }
+            return fitted(edge, CurvePath.joined(base), parts, kept);
+        }
+
+        /** The last part's end by the whole length, so that it meets what lies behind it to the last bit. */
+        private static Drawn fitted(Edge edge, CurvePath base, List<Step.Span.Drawn> parts, double kept) {
+            List<Step.Span.Drawn> fitted = new ArrayList<>(parts);
+            if (!fitted.isEmpty()) {
+                Step.Span.Drawn last = fitted.remove(fitted.size() - 1);
+                double end = base.length() - (edge.length() - kept);
+                fitted.add(new Step.Span.Drawn(last.from(), last.to(), last.newFrom(), end));
+            }
+            return new Drawn(edge, base, fitted);
         }
 
         private static void requireAtLegs(Edge edge, int index, double gap) {
@@ -255,26 +303,14 @@ public final class Redraw {
             }
         }
 
-        /** With one more stretch drawn anew, given in the base. */
-        private Drawn then(Run run, CurvePath own) {
-            double from = Step.Span.moved(spans, edge.name(), run.from());
-            double to = Step.Span.moved(spans, edge.name(), run.to());
-            double length = edge.length();
-            List<CurvePath> parts = new ArrayList<>(List.of(own));
-            if (from > 0) {
-                parts.add(0, edge.base().between(0, from));
-            }
-            if (to < length) {
-                parts.add(edge.base().between(to, length));
-            }
-            CurvePath base = CurvePath.joined(parts);
-            List<Step.Span> more = new ArrayList<>(spans);
-            more.add(new Step.Span(edge.name(), from, to, base.length() - (length - to), length, base.length()));
-            return new Drawn(new Edge(edge.name(), edge.role(), edge.allowance(), base), List.copyOf(more));
+        Drawn(Edge edge, CurvePath base, List<Step.Span.Drawn> parts) {
+            this(
+                    new Edge(edge.name(), edge.role(), edge.allowance(), base),
+                    new Step.Span(edge.name(), parts, edge.length(), base.length()));
         }
     }
 
-    private static Ledger told(Piece before, Piece after, Ledger done) {
+    private static Ledger told(Piece before, Piece after, Ledger done, List<Step.LegsCut> darts) {
         Ledger ledger = done;
         for (Edge edge : before.edges()) {
             Edge now = after.edge(edge.name());
@@ -282,6 +318,20 @@ public final class Redraw {
                 ledger = ledger.then(
                         new Change("length of '" + edge.name() + "'", Quantity.LENGTH, edge.length(), now.length()));
             }
+        }
+        for (Step.LegsCut dart : darts) {
+            String name = "'" + dart.dart() + "'";
+            ledger = ledger.then(Ledger.of(
+                    new Change(
+                            "legs of " + name,
+                            Quantity.LENGTH,
+                            dart.before().length(),
+                            dart.newBefore().length()),
+                    new Change(
+                            "intake of " + name,
+                            Quantity.LENGTH,
+                            Measured.intake(before, dart.dart()),
+                            Measured.intake(after, dart.dart()))));
         }
         for (int i = 0; i < before.notches().size(); i++) {
             Notch then = before.notches().get(i);
@@ -295,24 +345,41 @@ public final class Redraw {
     }
 
     /** The piece with other bases: rings go to the new ends, mouths to the new arcs, and level lines to where they meet the new edges. */
-    private static Piece with(Piece piece, List<Edge> edges, List<Notch> notches, List<Step.Span> spans) {
+    private static Piece with(
+            Piece piece, List<Edge> edges, List<Notch> notches, List<Step.Span> spans, List<Step.LegsCut> darts) {
+        List<Opening> openings = piece.openings().stream()
+                .map(opening -> recut(shifted(opening, spans), darts))
+                .toList();
         Piece bare = new Piece(
                 piece.name(),
                 edges,
-                piece.openings().stream()
-                        .map(opening -> shifted(opening, spans))
-                        .toList(),
-                piece.panels().stream()
-                        .map(panel -> panel.with(panel.ring().stream()
-                                .map(run -> run.part(
-                                        arc(spans, run.border(), run.from()), arc(spans, run.border(), run.to())))
-                                .toList()))
-                        .toList(),
+                openings,
+                piece.panels(),
                 piece.levels(),
                 piece.insideDarts(),
                 notches,
                 piece.grain());
-        return withLevels(piece, bare);
+        List<Panel> panels = piece.panels().stream()
+                .map(panel -> panel.with(panel.ring().stream()
+                        .map(run -> isLeg(run, darts)
+                                ? run.part(0, bare.base(run.border()).length())
+                                : run.part(arc(spans, run.border(), run.from()), arc(spans, run.border(), run.to())))
+                        .toList()))
+                .toList();
+        return withLevels(piece, bare.with(panels));
+    }
+
+    private static boolean isLeg(Run run, List<Step.LegsCut> darts) {
+        return run.border() instanceof Border.OfLeg leg
+                && darts.stream().anyMatch(dart -> dart.dart().equals(leg.opening()));
+    }
+
+    private static Opening recut(Opening opening, List<Step.LegsCut> darts) {
+        return darts.stream()
+                .filter(dart -> dart.dart().equals(opening.name()))
+                .findFirst()
+                .map(dart -> dart.of(opening))
+                .orElse(opening);
     }
 
     private static Opening shifted(Opening opening, List<Step.Span> spans) {
@@ -334,7 +401,12 @@ public final class Redraw {
 
     /** Where an arc lies after the redrawing; the ends of a redrawn stretch go to its new ends. */
     private static double arc(List<Step.Span> spans, Border border, double arc) {
-        return border instanceof Border.OfEdge of ? Step.Span.moved(spans, of.edge(), arc) : arc;
+        for (Step.Span span : spans) {
+            if (border.equals(new Border.OfEdge(span.edge()))) {
+                return span.moved(arc);
+            }
+        }
+        return arc;
     }
 
     /** A redrawn piece whose level lines still lie as they did: they go on to the new border. */
@@ -389,12 +461,13 @@ public final class Redraw {
                         .anyMatch(border -> Nearest.of(border, line.pointAt(at)).distance() <= Panels.TOUCH);
     }
 
-    private static void requireSense(Piece piece, Map<String, List<CurvePath>> lines, String asked) {
-        lines.forEach((name, stretches) -> {
-            if (piece.edge(name).role() == Role.FOLD && !stretches.stream().allMatch(Centre::isStraight)) {
-                throw new DraftingException(asked, "'" + name + "' is a fold and must be straight");
+    private static void requireSense(Piece piece, List<Drawn> drawn, String asked) {
+        for (Drawn each : drawn) {
+            Edge edge = each.edge();
+            if (edge.role() == Role.FOLD && !Centre.isStraight(edge.base())) {
+                throw new DraftingException(asked, "'" + edge.name() + "' is a fold and must be straight");
             }
-        });
+        }
         for (Panel panel : piece.panels()) {
             CurvePath border = piece.place(panel.ring());
             for (Laid dart : panel.darts()) {
@@ -424,30 +497,29 @@ public final class Redraw {
     }
 
     private static Notch shifted(Notch notch, List<Step.Span> spans, Marks marks) {
-        double arc = notch.arc();
         for (Step.Span span : spans) {
-            if (notch.edge().equals(span.edge()) && arc > span.from()) {
-                arc = shifted(arc, span, marks);
+            if (notch.edge().equals(span.edge())) {
+                double arc = span.around(notch.arc())
+                        .map(part -> kept(notch, part, marks))
+                        .orElseGet(() -> span.moved(notch.arc()));
+                return new Notch(notch.edge(), arc, notch.beside());
             }
         }
-        return new Notch(notch.edge(), arc, notch.beside());
+        return notch;
     }
 
-    private static double shifted(double arc, Step.Span span, Marks marks) {
-        if (arc >= span.to()) {
-            return span.moved(arc);
-        }
-        double along = arc - span.from();
+    private static double kept(Notch notch, Step.Span.Drawn part, Marks marks) {
+        double along = notch.arc() - part.from();
         double kept = switch (marks) {
-            case SHARE -> along * ((span.newTo() - span.from()) / (span.to() - span.from()));
+            case SHARE -> along * ((part.newTo() - part.newFrom()) / (part.to() - part.from()));
             case FROM_START -> along;
-            case FROM_END -> along + span.newTo() - span.to();
+            case FROM_END -> along + part.newTo() - part.to() - (part.newFrom() - part.from());
         };
-        if (!(kept >= 0 && span.from() + kept <= span.newTo())) {
+        if (!(kept >= 0 && part.newFrom() + kept <= part.newTo())) {
             throw new DraftingException(
-                    "Redraw '" + span.edge() + "'", "its notch at " + arc + " mm would lie past the end");
+                    "Redraw '" + notch.edge() + "'", "its notch at " + notch.arc() + " mm would lie past the end");
         }
-        return span.from() + kept;
+        return part.newFrom() + kept;
     }
 
     private static void requireClosed(Piece piece) {
@@ -471,9 +543,40 @@ public final class Redraw {
     }
 
     static Piece undo(Piece piece, Step.Redrawn step) {
-        if (!piece.edges().equals(step.edgesAfter()) || !piece.notches().equals(step.notchesAfter())) {
+        if (!piece.edges().equals(step.edgesAfter())
+                || !piece.notches().equals(step.notchesAfter())
+                || !step.darts().stream().allMatch(dart -> dart.holds(piece))) {
             throw Panels.changedSince("Undo the redrawing of " + String.join(", ", step.redrawn()));
         }
-        return with(piece, step.edges(), step.notches(), Step.Span.back(step.spans()));
+        Piece back = with(
+                piece,
+                step.edges(),
+                step.notches(),
+                step.spans().stream().map(Step.Span::back).toList(),
+                step.darts().stream().map(Step.LegsCut::back).toList());
+        List<Panel> panels = new ArrayList<>(back.panels());
+        for (Step.Lines lines : step.lines()) {
+            int index = Panels.panelOf(piece, (Spot.On) lines.witness());
+            panels.set(
+                    index,
+                    new Panel(
+                            panels.get(index).ring(),
+                            lines.stretches(),
+                            panels.get(index).darts()));
+        }
+        return back.with(panels);
+    }
+
+    /** How the level lines lay on panels where they lie otherwise now: a stretch that was cut away is found nowhere else. */
+    private static List<Step.Lines> lines(Piece before, Piece after) {
+        List<Step.Lines> changed = new ArrayList<>();
+        for (int i = 0; i < before.panels().size(); i++) {
+            List<Stretch> was = before.panels().get(i).lines();
+            Panel now = after.panels().get(i);
+            if (!was.equals(now.lines())) {
+                changed.add(new Step.Lines(Panels.witness(now), was));
+            }
+        }
+        return changed;
     }
 }

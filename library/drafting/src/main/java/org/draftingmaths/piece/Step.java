@@ -1,6 +1,5 @@
 package org.draftingmaths.piece;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -241,41 +240,101 @@ public sealed interface Step extends Entry {
     }
 
     /**
-     * The stretch of a base that was drawn anew. Of one edge there may be several, each stated for the base as those before it left it.
+     * The stretches of a base that were drawn anew.
      *
      * @param edge the name of the edge
-     * @param from the base arc in mm where it starts, before and after
-     * @param to where it ended
-     * @param newTo where it ends now
+     * @param parts the stretches, ascending; where darts break the edge they meet at the mouths
      * @param length the length of the whole base before
      * @param newLength the length of the whole base now
      */
-    record Span(String edge, double from, double to, double newTo, double length, double newLength) {
+    record Span(String edge, List<Drawn> parts, double length, double newLength) {
 
-        /** Where an arc that is no inner one of the stretch lies now; ends go to ends to the last bit. */
+        /**
+         * One stretch.
+         *
+         * @param from the base arc in mm where it started
+         * @param to where it ended
+         * @param newFrom where it starts now
+         * @param newTo where it ends now
+         */
+        record Drawn(double from, double to, double newFrom, double newTo) {
+            Drawn back() {
+                return new Drawn(newFrom, newTo, from, to);
+            }
+        }
+
+        /** Copies the list. */
+        public Span {
+            parts = List.copyOf(parts);
+        }
+
+        /** Where an arc that is no inner one of a stretch lies now; ends go to ends to the last bit. */
         double moved(double arc) {
-            if (arc <= from) {
-                return arc;
+            if (arc == length) {
+                return newLength;
             }
-            return arc == length ? newLength : arc == to ? newTo : arc + newTo - to;
+            double now = arc;
+            for (Drawn part : parts) {
+                if (arc == part.to()) {
+                    return part.newTo();
+                } else if (arc > part.to()) {
+                    now = arc + part.newTo() - part.to();
+                }
+            }
+            return now;
         }
 
-        /** Where an arc of an edge lies after one span and then the next. */
-        static double moved(List<Span> spans, String edge, double arc) {
-            double moved = arc;
-            for (Span span : spans) {
-                moved = span.edge.equals(edge) ? span.moved(moved) : moved;
-            }
-            return moved;
+        /** The stretch of which an arc is an inner one. */
+        Optional<Drawn> around(double arc) {
+            return parts.stream()
+                    .filter(part -> part.from() < arc && arc < part.to())
+                    .findFirst();
         }
 
-        /** What undoes the spans: each read backwards, the last of them first. */
-        static List<Span> back(List<Span> spans) {
-            List<Span> back = new ArrayList<>();
-            for (Span span : spans) {
-                back.add(0, new Span(span.edge, span.from, span.newTo, span.to, span.newLength, span.length));
-            }
-            return back;
+        Span back() {
+            return new Span(edge, parts.stream().map(Drawn::back).toList(), newLength, length);
+        }
+    }
+
+    /**
+     * The legs of a dart cut or lengthened to an edge that was drawn anew over it.
+     *
+     * @param dart the name of the dart
+     * @param before the base of its before leg as it was
+     * @param after the base of its after leg as it was
+     * @param newBefore the base of its before leg now
+     * @param newAfter the base of its after leg now
+     */
+    record LegsCut(String dart, CurvePath before, CurvePath after, CurvePath newBefore, CurvePath newAfter) {
+
+        LegsCut back() {
+            return new LegsCut(dart, newBefore, newAfter, before, after);
+        }
+
+        /** The opening with its legs as they are now. */
+        Opening of(Opening opening) {
+            return new Opening(dart, opening.mouth(), opening.farMouth(), newBefore, newAfter);
+        }
+
+        /** Whether the legs are still as they were left. */
+        boolean holds(Piece piece) {
+            return piece.openings().stream()
+                    .anyMatch(each -> each.name().equals(dart)
+                            && each.before().equals(newBefore)
+                            && each.after().equals(newAfter));
+        }
+    }
+
+    /**
+     * The level lines of a panel.
+     *
+     * @param witness a place on the panel's ring
+     * @param stretches how they lay
+     */
+    record Lines(Spot witness, List<Stretch> stretches) {
+        /** Copies the list. */
+        public Lines {
+            stretches = List.copyOf(stretches);
         }
     }
 
@@ -286,10 +345,18 @@ public sealed interface Step extends Entry {
      * @param notches the notches before
      * @param edgesAfter the edges after, by which an undo knows that nothing was changed since
      * @param notchesAfter the notches after
-     * @param spans for each edge that was redrawn the stretches of it, in their order
+     * @param spans for each edge that was redrawn the stretches of it
+     * @param darts the darts over which it was done, each with its legs
+     * @param lines for each panel on which level lines were cut or went on, how they lay
      */
     record Redrawn(
-            List<Edge> edges, List<Notch> notches, List<Edge> edgesAfter, List<Notch> notchesAfter, List<Span> spans)
+            List<Edge> edges,
+            List<Notch> notches,
+            List<Edge> edgesAfter,
+            List<Notch> notchesAfter,
+            List<Span> spans,
+            List<LegsCut> darts,
+            List<Lines> lines)
             implements Step {
         /** Copies the lists. */
         public Redrawn {
@@ -298,6 +365,8 @@ public sealed interface Step extends Entry {
             edgesAfter = List.copyOf(edgesAfter);
             notchesAfter = List.copyOf(notchesAfter);
             spans = List.copyOf(spans);
+            darts = List.copyOf(darts);
+            lines = List.copyOf(lines);
         }
 
         /**
@@ -306,14 +375,18 @@ public sealed interface Step extends Entry {
          * @return their names
          */
         public List<String> redrawn() {
-            return spans.stream().map(Span::edge).distinct().toList();
+            return spans.stream().map(Span::edge).toList();
         }
 
         @Override
         public String sentence(Steps steps) {
-            return redrawn().stream()
-                    .map(name -> "'" + name + "'")
-                    .collect(Collectors.joining(" and ", "Redraw ", "."));
+            String folded =
+                    darts.isEmpty() ? "." : ", with " + listed(darts.stream().map(LegsCut::dart)) + " folded.";
+            return "Redraw " + listed(redrawn().stream()) + folded;
+        }
+
+        private static String listed(Stream<String> names) {
+            return names.map(name -> "'" + name + "'").collect(Collectors.joining(" and "));
         }
     }
 

@@ -133,7 +133,7 @@ class RedrawEndsTest {
         assertThatThrownBy(() -> Redraw.edges(front, Map.of("waist", whole)))
                 .isInstanceOf(DraftingException.class)
                 .hasMessageContaining("an opening breaks it, and the new line joins the edge neither before the first")
-                .hasMessageContaining("close the opening, or give the stretch beside it");
+                .hasMessageContaining("give the stretch beside it, or draw the edge over its darts");
     }
 
     @Test
