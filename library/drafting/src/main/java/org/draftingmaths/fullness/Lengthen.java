@@ -1,36 +1,36 @@
 package org.draftingmaths.fullness;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Cubic;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Nearest;
+import org.draftingmaths.dart.Legs;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Border;
 import org.draftingmaths.piece.Edge;
-import org.draftingmaths.piece.Leg;
-import org.draftingmaths.piece.Panels;
+import org.draftingmaths.piece.Opening;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
-import org.draftingmaths.piece.Slash;
+import org.draftingmaths.piece.SheetLength;
 import org.draftingmaths.piece.Spot;
-import org.draftingmaths.piece.Stay;
 import org.draftingmaths.piece.Stretch;
 import org.draftingmaths.seam.Ends;
 import org.draftingmaths.unit.Length;
 
-/** A piece made longer or shorter at a level line: a parallel spread or lap there, and the edges that cross the line blended. */
+/** A piece made longer or shorter at a level line: what is below it is shifted, and the edges and darts that cross it are drawn anew. */
 public final class Lengthen {
 
     /** How far on either side of the place a crossing edge is blended, in mm; less where there is not so much of it. */
@@ -47,11 +47,19 @@ public final class Lengthen {
     private Lengthen() {}
 
     /**
-     * Makes a piece longer or shorter at a level line. Everything below the line is shifted square to it by {@code by}, marks with it; all above
-     * stays. An edge that crosses the line is blended from 40 mm above the place to 40 mm below it: a slanted one would have a step there.
+     * Makes a piece longer or shorter at a level line. Everything below the line is shifted square to it by {@code by}, marks with it; all above, and what
+     * lies on the line, stays. An edge that crosses the line is blended from 40 mm above the place to 40 mm below it: a slanted one would have
+     * a step there.
      *
-     * <p>Conserved: every edge that does not cross the line, darts, notches where they lie on the cloth, all directions; a fold stays straight.
-     * Changed and told: the crossing edges, by about {@code by} each, and the net area. Mates are to be treated alike, and walked.
+     * <p>A dart that crosses the line keeps the width of its mouth; mouth and point go each with its own side of the line, and the legs are drawn straight
+     * between them. With {@code w} the width and {@code h} the depth of an upright dart its legs become {@code hypot(w/2, h + by)}, both alike. The mean is
+     * taken of the legs of a dart that slants, which would differ. A double-pointed dart keeps its width likewise; at its widest place the half below grows.
+     * A dart that is longer takes a smaller angle, so the edge at its mouth has a corner where it is closed: draw it over the folded dart
+     * afterwards ({@code Truing.blendDart}).
+     *
+     * <p>Conserved: every edge that does not cross the line, darts but for the legs of those across it, notches where they lie on the cloth, all directions; a
+     * fold stays straight. Changed and told: the crossing edges, by about {@code by} each, the legs and angles of crossing darts, the net area.
+     * Mates are to be treated alike, and walked.
      *
      * <pre>{@code
      * Reworked longer = Lengthen.at(front, "waist line", Length.cm(2));
@@ -62,8 +70,8 @@ public final class Lengthen {
      * @param by how much longer; negative for shorter, not 0
      * @return the piece and what was done
      * @throws IllegalArgumentException when there is no such line, or nothing to do
-     * @throws DraftingException when the line is broken or does not reach from edge to edge, when it crosses a dart, or when there is less
-     *     cloth below the line than is to be taken out
+     * @throws DraftingException when the line is not straight or does not reach from edge to edge, when an opening that is no straight dart crosses it, or a
+     *     double-pointed dart that slants to it, or when there is less cloth below the line than is to be taken out
      */
     public static Reworked at(Piece piece, String level, Length by) {
         return along(piece, "'" + level + "'", line(piece, level, asked(piece, "'" + level + "'", by)), by);
@@ -201,12 +209,7 @@ public final class Lengthen {
         String asked = asked(piece, where, by);
         Crossed mouth = Crossed.of(piece, line.start(), asked);
         Crossed end = Crossed.of(piece, line.end(), asked);
-        Slash slash =
-                new Slash(by.mm() > 0 ? "lengthening" : "shortening", mouth.spot(), end.spot(), Optional.of(line));
-        Stay above = Stay.at(mouth.edge(), mouth.above());
-        Reworked moved = by.mm() > 0
-                ? longer(piece, slash, by.mm(), above)
-                : Spread.lap(piece, slash, by.mm(), by.mm(), mouth.falls() ? Leg.AFTER : Leg.BEFORE, above);
+        Reworked moved = SheetLength.at(piece, mouth.spot(), end.spot(), by.mm(), asked);
         Ledger ledger = moved.ledger();
         Piece now = moved.piece();
         for (Crossed crossed : List.of(mouth, end)) {
@@ -216,26 +219,54 @@ public final class Lengthen {
                 ledger = ledger.then(blended.ledger());
             }
         }
+        Reworked trued = trued(piece, now);
         return new Reworked(
-                now, ledger.then(new Change("net area by all this", Quantity.AREA, piece.area(), now.area())));
+                trued.piece(),
+                ledger.then(trued.ledger())
+                        .then(new Change(
+                                "net area by all this",
+                                Quantity.AREA,
+                                piece.area(),
+                                trued.piece().area())));
     }
 
-    private static Reworked longer(Piece piece, Slash slash, double by, Stay above) {
-        Reworked open = Spread.parallel(piece, slash, by, above);
-        Reworked filled = Panels.fill(open.piece(), slash.name());
-        return new Reworked(filled.piece(), open.ledger().then(filled.ledger()));
+    /** A dart that slants to the line has legs of two lengths when only one end of it has moved: they are made equal. */
+    private static Reworked trued(Piece was, Piece now) {
+        Reworked trued = new Reworked(now, Ledger.EMPTY);
+        for (Opening opening : now.openings()) {
+            if (!opening.before().equals(was.opening(opening.name()).before())
+                    && Math.abs(opening.before().length() - opening.after().length()) > CurvePath.JOINT) {
+                Reworked next = Legs.equalise(trued.piece(), opening.name(), Legs.Rule.MEAN);
+                trued = new Reworked(next.piece(), trued.ledger().then(next.ledger()));
+            }
+        }
+        return trued;
     }
 
+    /** A level line from its one end to its other, over the darts that break it. */
     private static CurvePath line(Piece piece, String level, String asked) {
         piece.level(level);
         List<Stretch> stretches = piece.panels().stream()
                 .flatMap(panel -> panel.lines().stream())
                 .filter(stretch -> stretch.line().equals(level))
+                .sorted(Comparator.comparingDouble(Stretch::from))
                 .toList();
-        if (stretches.size() != 1) {
-            throw new DraftingException(asked, "an opening breaks the line; close it, or take another line");
+        List<CurvePath> placed = stretches.stream().map(piece::place).toList();
+        if (placed.isEmpty()) {
+            throw new DraftingException(asked, "the line lies on no part of the piece any more");
         }
-        return piece.place(stretches.get(0));
+        Vector2D start = placed.get(0).start();
+        Vector2D end = placed.get(placed.size() - 1).end();
+        Vector2D along = start.directionTo(end);
+        boolean straight = placed.stream()
+                .flatMap(path -> Stream.of(path.start(), path.pointAt(path.length() / 2), path.end()))
+                .allMatch(point -> Math.abs(along.signedArea(start.vectorTo(point))) <= REACHES);
+        if (!straight) {
+            throw new DraftingException(
+                    asked,
+                    "the line is not straight from edge to edge, as an opening has turned a part of it; take another line");
+        }
+        return CurvePath.polyline(start, end);
     }
 
     /**

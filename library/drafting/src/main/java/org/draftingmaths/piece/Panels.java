@@ -339,6 +339,8 @@ public final class Panels {
         }
         if (step instanceof Step.LegEndsMoved moved) {
             return LegEnds.undo(piece, moved);
+        } else if (step instanceof Step.MadeLonger longer) {
+            return SheetLength.undo(piece, longer);
         }
         if (step instanceof Step.Filled filled) {
             return Fill.undo(piece, filled);

@@ -439,7 +439,7 @@ public final class Redraw {
     }
 
     /** A stretch that ended on a redrawn edge goes on to the new one; any other end stays, as at the point of a dart. */
-    private static Stream<Stretch> refitted(Piece piece, Stretch stretch, List<CurvePath> was, CurvePath now) {
+    static Stream<Stretch> refitted(Piece piece, Stretch stretch, List<CurvePath> was, CurvePath now) {
         CurvePath line = piece.level(stretch.line()).base().transformed(stretch.motion());
         boolean fromBorder = onBorder(was, line, stretch.from());
         boolean toBorder = onBorder(was, line, stretch.to());

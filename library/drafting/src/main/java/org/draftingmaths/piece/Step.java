@@ -11,7 +11,7 @@ import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.unit.Steps;
 
-/** A step of the mechanism. Each holds what its inverse needs, and nothing of the piece before it. */
+/** A step of the mechanism. Each holds what its inverse needs; of the piece before it only {@link MadeLonger} holds all. */
 public sealed interface Step extends Entry {
 
     /**
@@ -414,6 +414,22 @@ public sealed interface Step extends Entry {
         public String sentence(Steps steps) {
             return "Move the leg ends of '" + dart + "' along their lines and redraw '" + edgeAfter.name()
                     + "' to them.";
+        }
+    }
+
+    /**
+     * A sheet made longer or shorter across a line that darts may cross. What is taken out is found nowhere else, and bases are found anew, so the whole
+     * sheet is kept for the way back.
+     *
+     * @param asked what was asked, in words
+     * @param before the piece before
+     * @param after the piece after, by which an undo knows that nothing was changed since
+     */
+    record MadeLonger(String asked, Piece before, Piece after) implements Step {
+        @Override
+        public String sentence(Steps steps) {
+            return asked
+                    + ": all below the line moves with it, and darts across it are drawn anew from mouth to point.";
         }
     }
 
