@@ -77,7 +77,7 @@ class CowlFacingTest {
             along = Math.max(along, folded.distance(nearest(shoulder, folded, level)));
         }
         assertThat(along).isLessThan(1e-6);
-        CurvePath free = Paper.edge(faced.piece(), "free edge of neckline");
+        CurvePath free = Paper.edge(faced.piece(), "outer edge of neckline");
         CurvePath outline = Paper.outline(cowl.piece());
         for (int i = 1; i < 20; i++) {
             Vector2D folded = folded(free.pointAt(i * free.length() / 20), level);

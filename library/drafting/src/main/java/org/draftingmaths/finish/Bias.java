@@ -36,7 +36,8 @@ public final class Bias {
 
     /** Said of whatever the model tells. */
     private static final Caution MODEL = new Caution(
-            "This is a model: threads that keep their lengths and turn alike everywhere. Only a toile of the same cloth, hung for a day, tells.");
+            "This is a model: threads that keep their lengths and turn alike everywhere. It makes a forecast, and the paper is unchanged by it."
+                    + " Only a toile of the same cloth, hung for a day, tells.");
 
     /** A hanging line whose threads close by less than this share tells nothing. */
     private static final double NO_BIAS = 1e-6;
@@ -157,7 +158,7 @@ public final class Bias {
         public String sentence(Steps steps) {
             return String.format(
                     Locale.ROOT,
-                    "By the model '%s', drawn %s, hangs to %s; cut it %s, which is %.1f mm %s.",
+                    "By the model '%s', cut as drawn, %s, hangs to %s; to hang as drawn it would have to be cut %s, which is %.1f mm %s.",
                     edge,
                     Quantity.LENGTH.print(drawn, steps),
                     Quantity.LENGTH.print(hung, steps),

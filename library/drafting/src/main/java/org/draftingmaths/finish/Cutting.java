@@ -7,8 +7,9 @@ package org.draftingmaths.finish;
  * @param count how many, 1 or more
  * @param mirrored whether they are mirrored pairs, a left and a right
  * @param cloth of what
+ * @param oneLayer whether the cloth must lie in a single layer with its face up, as for a piece on the bias
  */
-public record Cutting(int count, boolean mirrored, Cloth cloth) {
+public record Cutting(int count, boolean mirrored, Cloth cloth, boolean oneLayer) {
 
     /** Of what a piece is cut. */
     public enum Cloth {
@@ -46,6 +47,17 @@ public record Cutting(int count, boolean mirrored, Cloth cloth) {
     }
 
     /**
+     * Cut however the cloth lies.
+     *
+     * @param count how many, 1 or more
+     * @param mirrored whether they are mirrored pairs, a left and a right
+     * @param cloth of what
+     */
+    public Cutting(int count, boolean mirrored, Cloth cloth) {
+        this(count, mirrored, cloth, false);
+    }
+
+    /**
      * Cut once of the garment's cloth.
      *
      * @return the instruction
@@ -64,6 +76,16 @@ public record Cutting(int count, boolean mirrored, Cloth cloth) {
     }
 
     /**
+     * The same from a single layer of cloth, face up. Of two layers face to face the lower is cut as a mirror image, and a piece on the bias lies
+     * there on the other bias.
+     *
+     * @return the instruction
+     */
+    public Cutting inOneLayer() {
+        return new Cutting(count, mirrored, cloth, true);
+    }
+
+    /**
      * The instruction in words.
      *
      * @param onFold whether the piece lies on a fold
@@ -71,6 +93,7 @@ public record Cutting(int count, boolean mirrored, Cloth cloth) {
      */
     public String words(boolean onFold) {
         String pairs = count == 2 ? ", a pair" : ", " + count / 2 + " pairs";
-        return "cut " + count + (onFold ? " on the fold" : "") + (mirrored ? pairs : "") + ", " + cloth.words();
+        return "cut " + count + (onFold ? " on the fold" : "") + (mirrored ? pairs : "") + ", " + cloth.words()
+                + (oneLayer ? ", single layer, face up" : "");
     }
 }

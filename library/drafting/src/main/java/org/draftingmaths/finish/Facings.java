@@ -150,9 +150,7 @@ public final class Facings {
         if (edges.isEmpty()) {
             throw new IllegalArgumentException("A facing needs an edge to be traced.");
         }
-        if (!(width > 0 && Double.isFinite(width))) {
-            throw new IllegalArgumentException("A facing is wider than 0 mm: " + width + " mm.");
-        }
+        requireWidth(width);
         return "Trace '" + name + "' from "
                 + edges.stream()
                         .map(on -> "'" + on.edge() + "' of '" + on.piece() + "'")
@@ -240,7 +238,7 @@ public final class Facings {
         CurvePath arm = drawnIn(sheet.line(combined.armhole()), armEnds, trimmed.end());
         Sides.Side atCentre = side(piece, centre, depth(centre, combined.atCentre(), asked), false);
         Sides.Side atSide = side(piece, side, depth(side, combined.atSide(), asked), true);
-        CurvePath lower = lower(atCentre.path(), atSide.path());
+        CurvePath lower = across(atCentre.path(), atSide.path());
         Trace.requireInside(
                 sheet, AffineTransformMatrix2D.identity(), lower, combined.neckline(), combined.atCentre(), asked);
         Edge seam = piece.edge(shoulder.name());
@@ -295,7 +293,7 @@ public final class Facings {
         throw new DraftingException(asked, "the two edges do not meet over one edge between them");
     }
 
-    private static double depth(Sheet.Neighbour neighbour, double depth, String asked) {
+    static double depth(Sheet.Neighbour neighbour, double depth, String asked) {
         double most = neighbour.away().length();
         if (depth >= most) {
             throw new DraftingException(
@@ -315,8 +313,8 @@ public final class Facings {
         return new Sides.Side(new Edge(edge, Role.SEAM, own.allowance(), line), forward, notches);
     }
 
-    /** From the centre line to the side, square to both. */
-    private static CurvePath lower(CurvePath centre, CurvePath side) {
+    /** From the end of the one line to the start of the other, square to both. */
+    static CurvePath across(CurvePath centre, CurvePath side) {
         Vector2D from = centre.end();
         Vector2D to = side.start();
         double third = from.distance(to) / 3;
@@ -387,10 +385,36 @@ public final class Facings {
      *     square to it
      */
     public static Reworked cutInOne(Piece piece, String edge, double width) {
+        requireWidth(width);
+        return Folded.straight(piece, edge, width, Folded.OUTER, foldable(piece, edge));
+    }
+
+    /**
+     * A facing cut in one with the piece that is not equally deep everywhere, as at a cowl: deep at the centre, where it falls into the folds, and
+     * as deep at the shoulder as the facing of the back neck that it is joined to. Its outer edge leaves both neighbours square and is a curve
+     * between; all else is as with the facing of one width.
+     *
+     * <pre>{@code
+     * Reworked faced = Facings.cutInOne(front, "neckline", 40, 100);   // 40 mm down the shoulder, 100 mm down the centre front
+     * }</pre>
+     *
+     * @param piece the finished piece
+     * @param edge the name of the edge to fold at: straight, and no fold already
+     * @param atStart how deep it is at the edge's start, in mm along the edge that meets it there
+     * @param atEnd how deep it is at the edge's end, in mm along the edge that meets it there
+     * @return the piece with its facing, the edge now a line marked on it; undone by {@code Panels.undo}
+     * @throws IllegalArgumentException when a depth is not more than 0
+     * @throws DraftingException as with the facing of one width, and when a depth is more than its neighbour's length
+     */
+    public static Reworked cutInOne(Piece piece, String edge, double atStart, double atEnd) {
+        requireWidth(atStart);
+        requireWidth(atEnd);
+        return Folded.shaped(piece, edge, atStart, atEnd, Folded.OUTER, foldable(piece, edge));
+    }
+
+    /** The request in words, for an edge at which cloth can be folded. */
+    private static String foldable(Piece piece, String edge) {
         String asked = "Cut a facing in one at '" + edge + "' of '" + piece.name() + "'";
-        if (!(width > 0 && Double.isFinite(width))) {
-            throw new IllegalArgumentException("A facing is wider than 0 mm: " + width + " mm.");
-        }
         if (!Folded.isStraight(piece, edge)) {
             throw new DraftingException(
                     asked, "it is curved, and cloth folds on a straight line only; trace a separate facing");
@@ -399,7 +423,23 @@ public final class Facings {
             throw new DraftingException(
                     asked, "it is cut on the fold of the cloth already; make it a finished edge first");
         }
-        return Folded.straight(piece, edge, width, Role.FINISHED, asked);
+        return asked;
+    }
+
+    private static void requireWidth(double width) {
+        if (!(width > 0 && Double.isFinite(width))) {
+            throw new IllegalArgumentException("A facing is wider than 0 mm: " + width + " mm.");
+        }
+    }
+
+    /**
+     * Whether an edge is the outer one of a facing cut in one, which hangs free.
+     *
+     * @param edge its name
+     * @return true when it is
+     */
+    public static boolean isOuterEdge(String edge) {
+        return edge.contains(Folded.OUTER);
     }
 
     static Draft alone(Piece piece) {

@@ -24,6 +24,7 @@ import org.draftingmaths.piece.Role;
 final class Folded {
 
     static final String FREE = "free edge of ";
+    static final String OUTER = "outer edge of ";
     static final String TURNED = " turned";
 
     private static final double TOUCH = CurvePath.JOINT;
@@ -39,19 +40,40 @@ final class Folded {
                         && Math.abs(way.signedArea(line.start().vectorTo(curve.end()))) <= TOUCH);
     }
 
-    /** The piece gone on beyond a straight edge by the reflection of its own strip there. */
-    static Reworked straight(Piece piece, String edge, double depth, Role role, String asked) {
+    /** The piece gone on beyond a straight edge by the reflection of its own strip there; the free edge is called by its edge and what it is. */
+    static Reworked straight(Piece piece, String edge, double depth, String free, String asked) {
         Trace trace = Trace.beside(Facings.alone(piece), List.of(new Facings.On(piece.name(), edge)), depth, asked);
-        Trace.Laid laid = trace.laid().get(0);
+        return reflected(piece, trace.laid().get(0), trace.outer().get(0), free, asked);
+    }
+
+    /**
+     * The piece gone on beyond a straight edge by the reflection of what lies between it and a line across the piece, square to the neighbours at
+     * both ends and so far along each of them.
+     */
+    static Reworked shaped(Piece piece, String edge, double atStart, double atEnd, String free, String asked) {
+        Sheet sheet = Sheet.closedAt(piece, edge, asked).asTheGrain();
+        Trace.Laid laid =
+                new Trace.Laid(new Facings.On(piece.name(), edge), sheet, AffineTransformMatrix2D.identity(), true);
+        CurvePath from = upTo(laid.neighbour(false, asked), atStart, asked);
+        CurvePath to = upTo(laid.neighbour(true, asked), atEnd, asked);
+        CurvePath outer = Facings.across(from, to.reversed());
+        Trace.requireInside(sheet, laid.by(), outer, edge, Math.max(atStart, atEnd), asked);
+        return reflected(piece, laid, outer, free, asked);
+    }
+
+    private static CurvePath upTo(Sheet.Neighbour neighbour, double depth, String asked) {
+        return neighbour.away().between(0, Facings.depth(neighbour, depth, asked));
+    }
+
+    private static Reworked reflected(Piece piece, Trace.Laid laid, CurvePath outer, String free, String asked) {
         CurvePath line = laid.line();
         AffineTransformMatrix2D over =
                 Isometry.reflection(line.start(), line.start().vectorTo(line.end()));
         AffineTransformMatrix2D place = place(piece, laid);
-        CurvePath outer = trace.outer().get(0);
         Ends ends = new Ends(
                 end(piece, laid.neighbour(false, asked), outer.start(), over),
                 end(piece, laid.neighbour(true, asked), outer.end(), over));
-        return extended(piece, laid, ends.moved(place), outer.transformed(over).transformed(place), role, asked);
+        return extended(piece, laid, ends.moved(place), outer.transformed(over).transformed(place), free, asked);
     }
 
     /** The piece gone on beyond a curved edge: a line beside it outside, the neighbours reflected in the edge's direction at its corners. */
@@ -73,7 +95,7 @@ final class Folded {
         Ends ends = new Ends(
                 end(piece, first, atStart.apply(from.point()), atStart),
                 end(piece, last, atEnd.apply(to.point()), atEnd));
-        return extended(piece, laid, ends, beyond.between(from.onFirst(), to.onFirst()), Role.FINISHED, asked);
+        return extended(piece, laid, ends, beyond.between(from.onFirst(), to.onFirst()), FREE, asked);
     }
 
     private static Meet meet(CurvePath beyond, CurvePath end, String edge, String asked) {
@@ -130,12 +152,13 @@ final class Folded {
         return new End(neighbour, neighbour.away().between(0, depth).transformed(over), notches);
     }
 
-    private static Reworked extended(Piece piece, Trace.Laid laid, Ends ends, CurvePath free, Role role, String asked) {
+    private static Reworked extended(
+            Piece piece, Trace.Laid laid, Ends ends, CurvePath outer, String free, String asked) {
         boolean forward = laid.sheet().forward(laid.on().edge());
         String name = laid.on().edge();
         List<Extend.Side> sides = new ArrayList<>(List.of(
                 side(piece, ends.start(), true, asked),
-                new Extend.Side(new Edge(FREE + name, role, 0, free), true, List.of()),
+                new Extend.Side(new Edge(free + name, Role.FINISHED, 0, outer), true, List.of()),
                 side(piece, ends.stop(), false, asked)));
         if (!forward) {
             Collections.reverse(sides);

@@ -16,7 +16,6 @@ import org.draftingmaths.ledger.Reach;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
-import org.draftingmaths.piece.Role;
 
 /**
  * Hems turned up in one with the piece.
@@ -60,7 +59,7 @@ public final class Hems {
         List<HemPart> parts = parts(piece, hem, depth);
         requireGive(parts, depth, give, asked);
         Reworked done = Folded.isStraight(piece, hem)
-                ? Folded.straight(piece, hem, depth, Role.FINISHED, asked)
+                ? Folded.straight(piece, hem, depth, Folded.FREE, asked)
                 : Folded.curved(piece, hem, depth, asked);
         Ledger ledger = done.ledger();
         for (HemPart part : parts) {
@@ -208,7 +207,7 @@ public final class Hems {
     }
 
     /**
-     * Whether an edge is the free one of what was folded back, a turn-up or a facing in one.
+     * Whether an edge is the free one of a turn-up, which is turned in and sewn down.
      *
      * @param edge its name
      * @return true when it is

@@ -195,9 +195,12 @@ final class Snips {
         return piece.edge(edge).role() == Role.FOLD;
     }
 
-    /** The ends of the line at which a hem is turned up, on the cut line of what crosses it. */
+    /** The ends of the line at which a hem is turned up, on the cut line of what crosses it; where a hem runs straight on nothing crosses it. */
     private void hemTurns() {
         for (int i = 0; i < cut.corners().size(); i++) {
+            if (!isCorner(cut.corners().get(i))) {
+                continue;
+            }
             CutSide arriving = cut.sides().get(i);
             CutSide leaving = cut.sides().get((i + 1) % cut.sides().size());
             Vector2D net = cut.corners().get(i).net();

@@ -2,6 +2,7 @@ package org.draftingmaths.piece;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.draftingmaths.curve.CurvePath;
@@ -179,6 +180,81 @@ public final class Unfold {
      */
     public static boolean isImage(Piece piece, String edge) {
         return piece.edges().stream().anyMatch(other -> edge.equals(MIRRORED + other.name()));
+    }
+
+    /**
+     * The seams of pieces that were opened out: each that sews an edge of the drawn half is sewn on the other half as well. With {@code M} the
+     * mirror image of an edge where the piece was opened out, and the other half or other one of the pair elsewhere: to every seam of {@code a}
+     * and {@code b} comes one of {@code M a} and {@code M b}, right behind it, with what is held in the same. A seam that goes over both halves
+     * already gets no other. Conserved: the pieces, the seams, their order and lengths.
+     *
+     * <pre>{@code
+     * Draft whole = Unfold.bothHalves(draft.with(Unfold.at(draft.piece("back"), "centre back").piece()));
+     * }</pre>
+     *
+     * @param draft a draft with pieces that were opened out
+     * @return the draft with the seams of both halves
+     */
+    public static Draft bothHalves(Draft draft) {
+        List<Seam> seams = new ArrayList<>();
+        for (Seam seam : draft.seams()) {
+            Seam own = mapped(seam, seam.name(), part -> asOpened(draft, part));
+            Seam image = mapped(own, MIRRORED + seam.name(), part -> image(draft, part));
+            seams.add(own);
+            boolean opened = parts(own).anyMatch(part -> isOpened(draft, part));
+            boolean whole = parts(own).anyMatch(part -> parts(image).anyMatch(other -> isSameCloth(part, other)));
+            boolean there =
+                    draft.seams().stream().anyMatch(other -> other.name().equals(image.name()));
+            if (opened && !whole && !there) {
+                seams.add(image);
+            }
+        }
+        return new Draft(draft.name(), draft.pieces(), seams);
+    }
+
+    private static Stream<Seam.Part> parts(Seam seam) {
+        return Stream.of(seam.first(), seam.second()).flatMap(mate -> mate.parts().stream());
+    }
+
+    private static boolean isSameCloth(Seam.Part one, Seam.Part other) {
+        return one.piece().equals(other.piece())
+                && one.edge().equals(other.edge())
+                && one.mirrored() == other.mirrored();
+    }
+
+    private static Seam mapped(Seam seam, String name, UnaryOperator<Seam.Part> by) {
+        return new Seam(
+                name,
+                new Seam.Mate(seam.first().parts().stream().map(by).toList()),
+                new Seam.Mate(seam.second().parts().stream().map(by).toList()),
+                seam.held(),
+                seam.caught());
+    }
+
+    private static boolean isOpened(Draft draft, Seam.Part part) {
+        Piece piece = draft.piece(part.piece());
+        return hasOnBothHalves(piece, part.edge()) || isImage(piece, part.edge());
+    }
+
+    /** A part said to be on the other half is on the edge there now. */
+    private static Seam.Part asOpened(Draft draft, Seam.Part part) {
+        return part.mirrored() && isOpened(draft, part) ? on(part, otherEdge(draft, part), false) : part;
+    }
+
+    private static Seam.Part image(Draft draft, Seam.Part part) {
+        return isOpened(draft, part)
+                ? on(part, otherEdge(draft, part), false)
+                : on(part, part.edge(), !part.mirrored());
+    }
+
+    private static String otherEdge(Draft draft, Seam.Part part) {
+        return isImage(draft.piece(part.piece()), part.edge())
+                ? part.edge().substring(MIRRORED.length())
+                : MIRRORED + part.edge();
+    }
+
+    private static Seam.Part on(Seam.Part part, String edge, boolean mirrored) {
+        return new Seam.Part(part.piece(), edge, part.forward(), mirrored, part.from(), part.to());
     }
 
     /** The half again: what is mirrored goes, and the fold is an edge once more. */

@@ -399,7 +399,7 @@ class FacingsTest {
                         .isLessThan(FOLDED);
             }
         }
-        CurvePath free = Paper.edge(made, "free edge of front edge");
+        CurvePath free = Paper.edge(made, "outer edge of front edge");
         assertThat(free.bounds().getMin().getX()).isCloseTo(-width, within(1e-9));
         assertThat(free.bounds().getMax().getX()).isCloseTo(-width, within(1e-9));
         assertThat(made.levels()).extracting(line -> line.name()).containsExactly("front edge line");

@@ -178,7 +178,7 @@ class HemsTest {
         assertThat(Lengths.base(faced.piece(), "hem")).isCloseTo(280, within(1e-9));
         assertThat(faced.piece().notches()).extracting(Notch::arc).containsExactly(110.0);
         TurnUp hemmed = Hems.turnUp(faced.piece(), "hem", 40, GIVE);
-        assertThat(Lengths.base(hemmed.piece(), "free edge of front edge"))
+        assertThat(Lengths.base(hemmed.piece(), "outer edge of front edge"))
                 .isCloseTo(lower(faced.piece()) + 40, within(1e-6));
         assertThat(Paper.edge(hemmed.piece(), "free edge of hem").length()).isCloseTo(280 - 2, within(1e-9));
         Piece back = Panels.undo(new Reworked(hemmed.piece(), faced.ledger().then(hemmed.ledger())));
@@ -187,7 +187,7 @@ class HemsTest {
 
     /** How long the free edge is before the hem goes on. */
     private static double lower(Piece piece) {
-        return Lengths.base(piece, "free edge of front edge");
+        return Lengths.base(piece, "outer edge of front edge");
     }
 
     /** On any smooth hem the raw edge that was drawn is as long as the stretches say, and lies at the depth. */

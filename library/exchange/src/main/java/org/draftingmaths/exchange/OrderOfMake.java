@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.finish.Cutting;
+import org.draftingmaths.finish.Facings;
 import org.draftingmaths.finish.Hems;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Edge;
@@ -156,6 +157,9 @@ final class OrderOfMake {
     private static String how(Style style, Piece piece, Edge edge, Steps steps) {
         if (Hems.isFreeEdge(edge.name())) {
             return "Turn in on its line what ends at %s, and sew it down.";
+        }
+        if (Facings.isOuterEdge(edge.name())) {
+            return "Neaten %s, turn the facing that ends there to the inside on its line, and let it hang: tack it at the seams only.";
         }
         if (edge.role() == Role.FINISHED) {
             return "Neaten, face or bind %s.";

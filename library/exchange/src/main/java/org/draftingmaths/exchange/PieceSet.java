@@ -84,7 +84,8 @@ final class PieceSet {
                 .filter(cutting -> !OTHER.contains(cutting.cloth()))
                 .mapToInt(Cutting::count)
                 .sum();
-        return isOnFold(piece) || Unfold.hasOnBothHalves(piece, edge) ? 2 * count : count;
+        boolean twice = isOnFold(piece) || Unfold.hasOnBothHalves(piece, edge) || Unfold.isImage(piece, edge);
+        return twice ? 2 * count : count;
     }
 
     static boolean isOnFold(Piece piece) {

@@ -17,11 +17,14 @@ import org.draftingmaths.finish.BiasWay;
 import org.draftingmaths.finish.Cutting;
 import org.draftingmaths.finish.Facing;
 import org.draftingmaths.finish.Facings;
+import org.draftingmaths.finish.Marking;
 import org.draftingmaths.finish.StretchTest;
 import org.draftingmaths.fullness.CowlLines;
 import org.draftingmaths.fullness.Cowls;
 import org.draftingmaths.fullness.Hang;
 import org.draftingmaths.fullness.Smooth;
+import org.draftingmaths.ledger.Instruction;
+import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Lengths;
@@ -39,6 +42,12 @@ public final class ReadersBlouse {
 
     private static final Crossing NECK = Crossing.of("shoulder", "front", "back", "neckline");
     private static final Crossing ARM = Crossing.of("shoulder", "front", "back", "armhole");
+
+    /** How deep the facing of the cowl is at the centre, in mm: 80 to 120 (common practice). */
+    private static final double DEEP = 100;
+
+    /** What is left outside seams on the bias, in mm: 25 to 40 (common practice). */
+    private static final double BIAS = 25;
 
     /** The head that must go through, and a little room. */
     private static final double HEAD = 590;
@@ -97,27 +106,23 @@ public final class ReadersBlouse {
         double half = (HEAD - 2 * Lengths.folded(blouse.piece("back"), "neckline")) / 2;
         blouse = blouse.on(
                 "front", "Swing the bust dart into a cowl that lets the head through", front -> cowl(front, half));
-        blouse = necked(Moves.joinedUnderTheArm(Moves.faced(blouse, "arm", "armhole", 40)))
-                .on(
-                        "front",
-                        "Fold the facing of the cowl in one with it",
-                        front -> Facings.cutInOne(front, "neckline", 28))
+        double wide = facing(blouse.piece("back"));
+        blouse = necked(Moves.joinedUnderTheArm(Moves.faced(blouse, "arm", "armhole", wide)), wide);
+        double shoulder = blouse.piece("back neck facing").edge("shoulder").length();
+        blouse = turned(blouse, shoulder)
                 .on("front", "Open it out", front -> Unfold.at(front, "centre front"))
                 .on("back", "Open it out", back -> Unfold.at(back, "centre back"))
+                .on("back neck facing", "Open it out", facing -> Unfold.at(facing, "centre back"));
+        blouse = new Making(Unfold.bothHalves(blouse.draft()), blouse.steps())
                 .on("front", "Put it on the bias", front -> hung(front, cloth))
-                .on("back", "Put it on the bias", back -> hung(back, cloth));
+                .on("back", "Put it on the bias", back -> hung(back, cloth))
+                .adding("Mind when you sew", List.of(), List.of(), minded());
 
-        Allowances garment = Allowances.of(Length.mm(10))
-                .on("neckline", Length.mm(6))
-                .on("mirrored neckline", Length.mm(6))
-                .on("armhole", Length.mm(6))
-                .on("mirrored armhole", Length.mm(6));
-        Allowances front = Allowances.of(Length.mm(10))
-                .on("armhole", Length.mm(6))
-                .on("mirrored armhole", Length.mm(6))
-                .on("free edge of neckline", Length.mm(0))
-                .on("mirrored free edge of neckline", Length.mm(0));
-        Allowances neck = Moves.facing("neckline");
+        Allowances garment = onBothHalves(Allowances.of(Length.mm(10)), "side seam", BIAS);
+        garment = onBothHalves(garment, "armhole", 6);
+        Allowances back = onBothHalves(onBothHalves(garment, "hem", BIAS), "neckline", 6);
+        Allowances front = onBothHalves(onBothHalves(garment, "hem", BIAS), "outer edge of neckline", 0);
+        Allowances neck = onBothHalves(onBothHalves(Allowances.of(Length.mm(10)), "neckline", 6), "outer edge", 0);
         Allowances arm = Moves.facing("armhole");
         return Style.of(
                 "Reader's blouse",
@@ -126,11 +131,26 @@ public final class ReadersBlouse {
                 blouse.draft(),
                 blouse.steps(),
                 List.of(
-                        ToCut.of("front", front, Cutting.once()),
-                        ToCut.of("back", garment, Cutting.once()),
+                        ToCut.of("front", front, Cutting.once().inOneLayer()),
+                        ToCut.of("back", back, Cutting.once().inOneLayer()),
                         ToCut.of("back neck facing", neck, Cutting.once()).small(),
-                        ToCut.of("front arm facing", arm, Cutting.pair()).small(),
-                        ToCut.of("back arm facing", arm, Cutting.pair()).small()));
+                        narrow("front arm facing", arm),
+                        narrow("back arm facing", arm)));
+    }
+
+    /** Letters small enough for a facing of little more than 3 cm. */
+    private static ToCut narrow(String facing, Allowances plan) {
+        Marking small = Marking.DEFAULT.letters(Length.mm(3), Length.mm(2.2));
+        return new ToCut(facing, plan, small, List.of(Cutting.pair()));
+    }
+
+    private static Allowances onBothHalves(Allowances plan, String edge, double width) {
+        return plan.on(edge, Length.mm(width)).on("mirrored " + edge, Length.mm(width));
+    }
+
+    /** Facings of neck and arm leave each other 10 mm of the shoulder. */
+    private static double facing(Piece back) {
+        return Math.min(40, Lengths.folded(back, "shoulder") / 2 - 5);
     }
 
     /** The whole dart, and where that is not enough for the head a slash more, hinged at the armhole. */
@@ -146,11 +166,32 @@ public final class ReadersBlouse {
     }
 
     /** The back neck; the front neck has its facing in one. */
-    private static Making necked(Making blouse) {
-        Facing neck = Facings.separate(blouse.draft(), "neck facing", List.of(new Facings.On("back", "neckline")), 60);
+    private static Making necked(Making blouse, double wide) {
+        Facing neck =
+                Facings.separate(blouse.draft(), "neck facing", List.of(new Facings.On("back", "neckline")), wide);
         Seam seam =
                 Seam.flat("back neck", Seam.Mate.of("back", "neckline"), Seam.Mate.of("back neck facing", "neckline"));
         return blouse.adding("Trace the facing of the back neck", neck.pieces(), List.of(seam), neck.ledger());
+    }
+
+    /**
+     * The cowl falls into folds at the centre, and its facing must go deep into them; at the shoulder it is as deep as the facing of the back neck,
+     * to which it is sewn from the neck point outwards.
+     */
+    private static Making turned(Making blouse, double shoulder) {
+        Seam seam = Seam.flat(
+                "neck facing at the shoulder",
+                Seam.Mate.of("front", "shoulder turned"),
+                Seam.Mate.backwards("back neck facing", "shoulder"));
+        return blouse.on(
+                        "front",
+                        "Fold the facing of the cowl in one with it",
+                        front -> Facings.cutInOne(front, "neckline", shoulder, DEEP))
+                .adding(
+                        "Join the facing of the cowl to that of the back neck at the shoulders",
+                        List.of(),
+                        List.of(seam),
+                        Ledger.EMPTY);
     }
 
     /** Both halves on one bias, and what the model says of how they hang. */
@@ -160,5 +201,24 @@ public final class ReadersBlouse {
                 put.piece(),
                 put.ledger()
                         .then(Bias.hang(put.piece(), cloth, Vector2D.of(0, -1)).ledger()));
+    }
+
+    private static Ledger minded() {
+        return Ledger.of(
+                new Instruction(
+                        "Side seams and hem have 25 mm, for on the bias they shift while they hang. Baste the sides, let the blouse hang for a"
+                                + " day, mark the stitch lines anew, and sew with a little stretch. Then level the hem, and hem it narrow."),
+                new Instruction(
+                        "The facings of the neck and the arms are cut on the straight grain, 45 degrees off the edges they are sewn to. They"
+                                + " stay these edges: what the forecast says of armholes and of the back neckline does not happen there."
+                                + " Stay the shoulders with tape."),
+                new Instruction(
+                        "Shoulders: clip the front's allowance to the corner at the neck point, where the fold line of the facing ends. Sew the"
+                                + " shoulder from the arm to the neck point; pivot there, and sew the facing's shoulder to that of the back"
+                                + " neck facing from the neck point outwards. The back shoulder lies between, as in an envelope. Then"
+                                + " sew the back neck."),
+                new Instruction(
+                        "Neaten the outer edge of the cowl's facing, turn it to the inside at its fold line without pressing a crease, let it"
+                                + " hang, and tack it at the shoulders only; a small weight at its middle keeps the folds in front."));
     }
 }
