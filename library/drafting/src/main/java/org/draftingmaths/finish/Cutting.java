@@ -1,5 +1,8 @@
 package org.draftingmaths.finish;
 
+import org.draftingmaths.piece.Grain;
+import org.draftingmaths.piece.Piece;
+
 /**
  * How often a piece is cut of one cloth. That it lies on a fold is not said here but follows from the piece: one with a fold
  * edge is cut on the fold, one that was opened out is not.
@@ -66,11 +69,22 @@ public record Cutting(int count, boolean mirrored, Cloth cloth) {
     /**
      * The instruction in words.
      *
-     * @param onFold whether the piece lies on a fold
-     * @return for example {@code cut 2, a pair, self} or {@code cut 1 on the fold, self}
+     * @param piece the piece
+     * @return for example {@code cut 2, a pair, self}, {@code cut 1 on the fold, self}, or of a piece on the bias {@code cut 1, single layer,
+     *     face up, self}
      */
-    public String words(boolean onFold) {
+    public String words(Piece piece) {
+        boolean onFold = FinalPattern.isOnFold(piece);
         String pairs = count == 2 ? ", a pair" : ", " + count / 2 + " pairs";
-        return "cut " + count + (onFold ? " on the fold" : "") + (mirrored ? pairs : "") + ", " + cloth.words();
+        String layer = !onFold && !mirrored && isOnBias(piece) ? ", single layer, face up" : "";
+        return "cut " + count + (onFold ? " on the fold" : "") + (mirrored ? pairs : "") + layer + ", " + cloth.words();
+    }
+
+    /** Pieces are drawn upright: a grain line nearer to 45° than to the upright or the level lies on the bias. */
+    private static boolean isOnBias(Piece piece) {
+        return piece.grain()
+                .map(Grain::direction)
+                .filter(way -> Math.abs(2 * way.getX() * way.getY()) > Math.sqrt(0.5) * way.normSq())
+                .isPresent();
     }
 }

@@ -37,6 +37,7 @@ import org.draftingmaths.piece.Seam;
 public final class Facings {
 
     private static final double TOUCH = CurvePath.JOINT;
+    private static final String OUTER = "outer edge";
 
     private Facings() {}
 
@@ -175,7 +176,7 @@ public final class Facings {
     }
 
     private static Sides.Side outer(CurvePath line) {
-        return new Sides.Side(new Edge("outer edge", Role.FINISHED, 0, line), false, List.of());
+        return new Sides.Side(new Edge(OUTER, Role.FINISHED, 0, line), false, List.of());
     }
 
     /** The part of the neighbour from the traced edge to the outer one. */
@@ -256,7 +257,7 @@ public final class Facings {
                         List.of()),
                 drawn(piece, combined.neckline(), neck, !neckEnds),
                 atCentre,
-                new Sides.Side(new Edge("outer edge", Role.FINISHED, 0, lower), true, List.of()),
+                new Sides.Side(new Edge(OUTER, Role.FINISHED, 0, lower), true, List.of()),
                 atSide);
         Piece facing = Sides.piece(name, round, piece, asked);
         Ledger ledger = Ledger.of(
@@ -400,6 +401,16 @@ public final class Facings {
                     asked, "it is cut on the fold of the cloth already; make it a finished edge first");
         }
         return Folded.straight(piece, edge, width, Role.FINISHED, asked);
+    }
+
+    /**
+     * Whether an edge is the outer one of a facing, which no seam takes.
+     *
+     * @param edge its name
+     * @return true when it is
+     */
+    public static boolean isOuterEdge(String edge) {
+        return edge.equals(OUTER);
     }
 
     static Draft alone(Piece piece) {

@@ -101,7 +101,7 @@ public final class Redraw {
         String asked = "Redraw " + String.join(", ", sorted.keySet());
         Outlines.simpleRings(redrawn, () -> asked);
         requireSense(redrawn, sorted, asked);
-        Step step = new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, spans);
+        Step step = new Step.Redrawn(piece.name(), piece.edges(), piece.notches(), edges, notches, spans);
         return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step)));
     }
 

@@ -221,7 +221,9 @@ public sealed interface Step extends Entry {
 
         @Override
         public String sentence(Steps steps) {
-            return "Go on beyond '" + edge.name() + "', which is now the line '" + line + "' on the cloth.";
+            String goOn = "Draw the piece on beyond '" + edge.name() + "', and mark where that was as the line '" + line
+                    + "'";
+            return goOn + (edge.role() == Role.HEM ? "; the hem is turned up on it." : ".");
         }
     }
 
@@ -262,11 +264,19 @@ public sealed interface Step extends Entry {
         Span back() {
             return new Span(edge, from, newTo, to, newLength, length);
         }
+
+        /** The edge with the figure to draw it by. */
+        private String words(Steps steps) {
+            String was = Quantity.LENGTH.print(length, steps);
+            String is = Quantity.LENGTH.print(newLength, steps);
+            return "'" + edge + "'" + (was.equals(is) ? ", " + is + " as before" : " to " + is + ", before " + was);
+        }
     }
 
     /**
      * Edges redrawn.
      *
+     * @param piece the name of the piece
      * @param edges the edges before
      * @param notches the notches before
      * @param edgesAfter the edges after, by which an undo knows that nothing was changed since
@@ -274,7 +284,12 @@ public sealed interface Step extends Entry {
      * @param spans for each edge that was redrawn the stretch of it
      */
     record Redrawn(
-            List<Edge> edges, List<Notch> notches, List<Edge> edgesAfter, List<Notch> notchesAfter, List<Span> spans)
+            String piece,
+            List<Edge> edges,
+            List<Notch> notches,
+            List<Edge> edgesAfter,
+            List<Notch> notchesAfter,
+            List<Span> spans)
             implements Step {
         /** Copies the lists. */
         public Redrawn {
@@ -296,9 +311,9 @@ public sealed interface Step extends Entry {
 
         @Override
         public String sentence(Steps steps) {
-            return redrawn().stream()
-                    .map(name -> "'" + name + "'")
-                    .collect(Collectors.joining(" and ", "Redraw ", "."));
+            return spans.stream()
+                    .map(span -> span.words(steps))
+                    .collect(Collectors.joining("; ", "Redraw on '" + piece + "': ", "."));
         }
     }
 
