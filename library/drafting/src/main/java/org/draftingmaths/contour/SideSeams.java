@@ -64,9 +64,7 @@ public final class SideSeams {
         Reworked first = taken(draft.piece(sewn.first().piece()), sewn.first(), start.mm(), stop.mm());
         Reworked second = taken(draft.piece(sewn.second().piece()), sewn.second(), start.mm(), stop.mm());
         Draft after = draft.with(first.piece()).with(second.piece());
-        Ledger ledger = Ledger.of(
-                        new Fact("amount taken in at '" + seam + "' where it starts", Quantity.LENGTH, start.mm()),
-                        new Fact("amount taken in where it stops", Quantity.LENGTH, stop.mm()))
+        Ledger ledger = Ledger.of(amount(seam, "starts", start.mm()), amount(seam, "stops", stop.mm()))
                 .then(first.ledger().about(first.piece().name()))
                 .then(widths(draft.piece(first.piece().name()), first.piece()))
                 .then(second.ledger().about(second.piece().name()))
@@ -77,6 +75,11 @@ public final class SideSeams {
                         Walk.of(draft, sewn).difference(),
                         Walk.of(after, sewn).difference()));
         return new Recut(after, first, second, ledger);
+    }
+
+    private static Fact amount(String seam, String end, double in) {
+        String way = in < 0 ? "let out" : "taken in";
+        return new Fact("amount " + way + " at '" + seam + "' where it " + end, Quantity.LENGTH, Math.abs(in));
     }
 
     private static Ledger widths(Piece before, Piece after) {

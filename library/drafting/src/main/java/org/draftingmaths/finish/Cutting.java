@@ -1,5 +1,8 @@
 package org.draftingmaths.finish;
 
+import org.draftingmaths.piece.Grain;
+import org.draftingmaths.piece.Piece;
+
 /**
  * How often a piece is cut of one cloth. That it lies on a fold is not said here but follows from the piece: one with a fold
  * edge is cut on the fold, one that was opened out is not.
@@ -7,9 +10,8 @@ package org.draftingmaths.finish;
  * @param count how many, 1 or more
  * @param mirrored whether they are mirrored pairs, a left and a right
  * @param cloth of what
- * @param oneLayer whether the cloth must lie in a single layer with its face up, as for a piece on the bias
  */
-public record Cutting(int count, boolean mirrored, Cloth cloth, boolean oneLayer) {
+public record Cutting(int count, boolean mirrored, Cloth cloth) {
 
     /** Of what a piece is cut. */
     public enum Cloth {
@@ -47,17 +49,6 @@ public record Cutting(int count, boolean mirrored, Cloth cloth, boolean oneLayer
     }
 
     /**
-     * Cut however the cloth lies.
-     *
-     * @param count how many, 1 or more
-     * @param mirrored whether they are mirrored pairs, a left and a right
-     * @param cloth of what
-     */
-    public Cutting(int count, boolean mirrored, Cloth cloth) {
-        this(count, mirrored, cloth, false);
-    }
-
-    /**
      * Cut once of the garment's cloth.
      *
      * @return the instruction
@@ -76,24 +67,24 @@ public record Cutting(int count, boolean mirrored, Cloth cloth, boolean oneLayer
     }
 
     /**
-     * The same from a single layer of cloth, face up. Of two layers face to face the lower is cut as a mirror image, and a piece on the bias lies
-     * there on the other bias.
-     *
-     * @return the instruction
-     */
-    public Cutting inOneLayer() {
-        return new Cutting(count, mirrored, cloth, true);
-    }
-
-    /**
      * The instruction in words.
      *
-     * @param onFold whether the piece lies on a fold
-     * @return for example {@code cut 2, a pair, self} or {@code cut 1 on the fold, self}
+     * @param piece the piece
+     * @return for example {@code cut 2, a pair, self}, {@code cut 1 on the fold, self}, or of a piece on the bias {@code cut 1, single layer,
+     *     face up, self}
      */
-    public String words(boolean onFold) {
+    public String words(Piece piece) {
+        boolean onFold = FinalPattern.isOnFold(piece);
         String pairs = count == 2 ? ", a pair" : ", " + count / 2 + " pairs";
-        return "cut " + count + (onFold ? " on the fold" : "") + (mirrored ? pairs : "") + ", " + cloth.words()
-                + (oneLayer ? ", single layer, face up" : "");
+        String layer = !onFold && !mirrored && isOnBias(piece) ? ", single layer, face up" : "";
+        return "cut " + count + (onFold ? " on the fold" : "") + (mirrored ? pairs : "") + layer + ", " + cloth.words();
+    }
+
+    /** Pieces are drawn upright: a grain line nearer to 45° than to the upright or the level lies on the bias. */
+    private static boolean isOnBias(Piece piece) {
+        return piece.grain()
+                .map(Grain::direction)
+                .filter(way -> Math.abs(2 * way.getX() * way.getY()) > Math.sqrt(0.5) * way.normSq())
+                .isPresent();
     }
 }

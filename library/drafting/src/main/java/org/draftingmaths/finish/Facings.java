@@ -37,6 +37,7 @@ import org.draftingmaths.piece.Seam;
 public final class Facings {
 
     private static final double TOUCH = CurvePath.JOINT;
+    private static final String OUTER = "outer edge";
 
     private Facings() {}
 
@@ -173,7 +174,7 @@ public final class Facings {
     }
 
     private static Sides.Side outer(CurvePath line) {
-        return new Sides.Side(new Edge("outer edge", Role.FINISHED, 0, line), false, List.of());
+        return new Sides.Side(new Edge(OUTER, Role.FINISHED, 0, line), false, List.of());
     }
 
     /** The part of the neighbour from the traced edge to the outer one. */
@@ -254,7 +255,7 @@ public final class Facings {
                         List.of()),
                 drawn(piece, combined.neckline(), neck, !neckEnds),
                 atCentre,
-                new Sides.Side(new Edge("outer edge", Role.FINISHED, 0, lower), true, List.of()),
+                new Sides.Side(new Edge(OUTER, Role.FINISHED, 0, lower), true, List.of()),
                 atSide);
         Piece facing = Sides.piece(name, round, piece, asked);
         Ledger ledger = Ledger.of(
@@ -438,8 +439,18 @@ public final class Facings {
      * @param edge its name
      * @return true when it is
      */
-    public static boolean isOuterEdge(String edge) {
+    public static boolean isOuterEdgeInOne(String edge) {
         return edge.contains(Folded.OUTER);
+    }
+
+    /**
+     * Whether an edge is the outer one of a facing, which no seam takes.
+     *
+     * @param edge its name
+     * @return true when it is
+     */
+    public static boolean isOuterEdge(String edge) {
+        return edge.equals(OUTER);
     }
 
     static Draft alone(Piece piece) {

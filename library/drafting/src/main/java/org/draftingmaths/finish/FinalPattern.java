@@ -78,7 +78,7 @@ public record FinalPattern(
         Snips.Cut snips = Snips.of(piece, cut, marking);
         List<Drill> drills = Drills.of(piece, marking.drill());
         Optional<GrainLine> grain = GrainLines.of(piece, marking.oneWay());
-        Lettering lettering = Lettering.of(piece, lines, grain, marking, title.lines(piece.name(), onFold));
+        Lettering lettering = Lettering.of(piece, lines, grain, marking, title.lines(piece));
         List<Finding> findings = new ArrayList<>(cut.findings(piece));
         findings.addAll(Folds.findings(piece, Folds.SQUARE));
         findings.addAll(snips.findings());
@@ -100,7 +100,7 @@ public record FinalPattern(
         return isOnFold(piece);
     }
 
-    private static boolean isOnFold(Piece piece) {
+    static boolean isOnFold(Piece piece) {
         return piece.edges().stream().anyMatch(edge -> edge.role() == Role.FOLD);
     }
 

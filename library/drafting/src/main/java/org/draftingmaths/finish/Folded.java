@@ -164,7 +164,7 @@ final class Folded {
             Collections.reverse(sides);
             sides.replaceAll(side -> new Extend.Side(side.edge(), !side.forward(), side.notches()));
         }
-        return Extend.beyond(piece, name, name + " line", sides);
+        return Extend.beyond(piece, name, name.endsWith("line") ? name : name + " line", sides);
     }
 
     /**

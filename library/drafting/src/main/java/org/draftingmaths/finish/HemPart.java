@@ -73,12 +73,12 @@ public record HemPart(double from, double to, double turning, double depth) impl
         if (turning == 0) {
             return where + "is straight: the turn-up lies flat.";
         }
-        String bent = where + (turning > 0 ? "is convex" : "is hollow") + " and turns by "
-                + Quantity.ANGLE.print(Math.abs(turning), steps);
+        String turns = Quantity.ANGLE.print(Math.abs(turning), steps);
         if (Math.abs(surplus()) < FLAT) {
-            return bent + ": the turn-up lies flat, its raw edge off by less than half a millimetre.";
+            return where + "turns by " + turns
+                    + " only: the turn-up lies flat, its raw edge off by less than half a millimetre.";
         }
-        return bent + ": the raw edge is "
+        return where + (turning > 0 ? "is convex" : "is hollow") + " and turns by " + turns + ": the raw edge is "
                 + Quantity.LENGTH.print(Math.abs(surplus()), steps)
                 + (turning > 0 ? " too long; ease it in." : " too short; stretch or clip it.");
     }

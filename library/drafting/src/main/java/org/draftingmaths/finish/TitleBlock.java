@@ -2,6 +2,7 @@ package org.draftingmaths.finish;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.draftingmaths.piece.Piece;
 
 /**
  * What is written on a pattern piece.
@@ -29,16 +30,15 @@ public record TitleBlock(String style, String size, int number, int of, List<Cut
     /**
      * The lines, top first; lines with nothing to say are left out.
      *
-     * @param piece the name of the piece
-     * @param onFold whether it lies on a fold
+     * @param piece the piece
      * @return for example {@code Tunic; front, piece 1 of 4; size 38; cut 1 on the fold, self; version 2}
      */
-    public List<String> lines(String piece, boolean onFold) {
+    public List<String> lines(Piece piece) {
         List<String> lines = new ArrayList<>();
         lines.add(style);
-        lines.add(piece + ", piece " + number + " of " + of);
+        lines.add(piece.name() + ", piece " + number + " of " + of);
         lines.add("size " + size);
-        cuttings.forEach(cutting -> lines.add(cutting.words(onFold)));
+        cuttings.forEach(cutting -> lines.add(cutting.words(piece)));
         lines.add(version);
         lines.removeIf(String::isBlank);
         return List.copyOf(lines);

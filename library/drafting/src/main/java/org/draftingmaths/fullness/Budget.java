@@ -73,16 +73,15 @@ public record Budget(double area, Map<String, Double> levels, Map<String, Double
     public String sentence(Steps steps) {
         List<String> parts = new ArrayList<>();
         parts.add("The fullness takes " + Quantity.AREA.print(area, steps) + " of cloth");
-        levels.forEach((name, width) -> parts.add(words(width, "at '" + name + "'", steps)));
-        edges.forEach((name, width) -> {
-            if (Math.abs(width) > ROUNDING) {
-                parts.add(words(width, "along '" + name + "'", steps));
-            }
-        });
+        levels.forEach((name, width) -> add(parts, width, "at '" + name + "'", steps));
+        edges.forEach((name, width) -> add(parts, width, "along '" + name + "'", steps));
         return String.join(", ", parts) + ".";
     }
 
-    private static String words(double width, String where, Steps steps) {
-        return Quantity.LENGTH.print(width, steps) + " " + where;
+    /** What is taken: an edge that became shorter, because the dart in it was closed, takes none. */
+    private static void add(List<String> parts, double width, String where, Steps steps) {
+        if (width > ROUNDING) {
+            parts.add(Quantity.LENGTH.print(width, steps) + " " + where);
+        }
     }
 }

@@ -37,8 +37,13 @@ public record Change(String what, Quantity quantity, double before, double after
         if (isNothing(after)) {
             return "The " + what + " was " + then + "; nothing of it is left.";
         }
-        String fine = then.equals(now) ? ", a change of " + quantity.printFinely(after - before) : "";
-        return "The " + what + " goes from " + then + " to " + now + fine + ".";
+        if (!then.equals(now)) {
+            return "The " + what + " goes from " + then + " to " + now + ".";
+        }
+        String fine = quantity.printFinely(Math.abs(after - before));
+        return fine.equals(quantity.printFinely(0))
+                ? "The " + what + " stays " + now + ", as near as can be drawn."
+                : "The " + what + " stays near " + now + ", " + fine + (after > before ? " more." : " less.");
     }
 
     private static boolean isNothing(double figure) {

@@ -443,8 +443,8 @@ final class Fill {
         for (Edge edge : before.edges()) {
             Edge now = after.edge(edge.name());
             if (!now.equals(edge)) {
-                ledger = ledger.then(new Change(
-                        "base length of '" + edge.name() + "'", Quantity.LENGTH, edge.length(), now.length()));
+                ledger = ledger.then(
+                        new Change("length of '" + edge.name() + "'", Quantity.LENGTH, edge.length(), now.length()));
             }
         }
         for (LevelLine line : before.levels()) {
@@ -453,11 +453,20 @@ final class Fill {
                 ledger = ledger.then(new Change(
                         "length of the line '" + line.name() + "'",
                         Quantity.LENGTH,
-                        line.base().length(),
-                        now.base().length()));
+                        onCloth(before, line.name()),
+                        onCloth(after, line.name())));
             }
         }
         return ledger.then(new Change("net area", Quantity.AREA, before.area(), after.area()));
+    }
+
+    /** A line is drawn as long as one likes; what can be measured of it is what lies on the cloth. */
+    private static double onCloth(Piece piece, String line) {
+        return piece.panels().stream()
+                .flatMap(panel -> panel.lines().stream())
+                .filter(stretch -> stretch.line().equals(line))
+                .mapToDouble(stretch -> stretch.to() - stretch.from())
+                .sum();
     }
 
     // ------------------------------------------------------------------------------------------------ undo

@@ -139,8 +139,8 @@ public final class Redraw {
                 "Redraw " + drawn.stream().map(each -> each.edge().name()).collect(Collectors.joining(", "));
         Outlines.simpleRings(redrawn, () -> asked);
         requireSense(redrawn, drawn, asked);
-        Step step =
-                new Step.Redrawn(piece.edges(), piece.notches(), edges, notches, spans, darts, lines(piece, redrawn));
+        Step step = new Step.Redrawn(
+                piece.name(), piece.edges(), piece.notches(), edges, notches, spans, darts, lines(piece, redrawn));
         return new Reworked(redrawn, told(piece, redrawn, Ledger.of(step), darts));
     }
 

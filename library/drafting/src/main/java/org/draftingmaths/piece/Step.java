@@ -221,7 +221,9 @@ public sealed interface Step extends Entry {
 
         @Override
         public String sentence(Steps steps) {
-            return "Go on beyond '" + edge.name() + "', which is now the line '" + line + "' on the cloth.";
+            String goOn = "Draw the piece on beyond '" + edge.name() + "', and mark where that was as the line '" + line
+                    + "'";
+            return goOn + (edge.role() == Role.HEM ? "; the hem is turned up on it." : ".");
         }
     }
 
@@ -294,6 +296,13 @@ public sealed interface Step extends Entry {
         Span back() {
             return new Span(edge, parts.stream().map(Drawn::back).toList(), newLength, length);
         }
+
+        /** The edge with the figure to draw it by. */
+        private String words(Steps steps) {
+            String was = Quantity.LENGTH.print(length, steps);
+            String is = Quantity.LENGTH.print(newLength, steps);
+            return "'" + edge + "'" + (was.equals(is) ? ", " + is + " as before" : " to " + is + ", before " + was);
+        }
     }
 
     /**
@@ -341,6 +350,7 @@ public sealed interface Step extends Entry {
     /**
      * Edges redrawn.
      *
+     * @param piece the name of the piece
      * @param edges the edges before
      * @param notches the notches before
      * @param edgesAfter the edges after, by which an undo knows that nothing was changed since
@@ -350,6 +360,7 @@ public sealed interface Step extends Entry {
      * @param lines for each panel on which level lines were cut or went on, how they lay
      */
     record Redrawn(
+            String piece,
             List<Edge> edges,
             List<Notch> notches,
             List<Edge> edgesAfter,
@@ -382,7 +393,10 @@ public sealed interface Step extends Entry {
         public String sentence(Steps steps) {
             String folded =
                     darts.isEmpty() ? "." : ", with " + listed(darts.stream().map(LegsCut::dart)) + " folded.";
-            return "Redraw " + listed(redrawn().stream()) + folded;
+            return spans.stream()
+                            .map(span -> span.words(steps))
+                            .collect(Collectors.joining("; ", "Redraw on '" + piece + "': ", ""))
+                    + folded;
         }
 
         private static String listed(Stream<String> names) {

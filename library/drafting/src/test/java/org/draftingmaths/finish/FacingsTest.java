@@ -424,7 +424,8 @@ class FacingsTest {
         assertThat(Facings.cutInOne(opening(new SplittableRandom(3)), "front edge", 60)
                         .ledger()
                         .sentences(Steps.DEFAULT))
-                .containsExactly("Go on beyond 'front edge', which is now the line 'front edge line' on the cloth.");
+                .containsExactly(
+                        "Draw the piece on beyond 'front edge', and mark where that was as the line 'front edge line'.");
     }
 
     // ------------------------------------------------------------------------------------------------ refused

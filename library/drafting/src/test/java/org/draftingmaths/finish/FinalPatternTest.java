@@ -556,7 +556,16 @@ class FinalPatternTest {
                         new Cutting(4, true, Cutting.Cloth.LINING),
                         new Cutting(1, false, Cutting.Cloth.INTERFACING)),
                 " ");
-        assertThat(title.lines("sleeve", false))
+        Piece sleeve = Drawing.of("sleeve")
+                .from(0, 0)
+                .edge("hem", Role.HEM)
+                .line(100, 0)
+                .edge("seam", Role.SEAM)
+                .line(50, 200)
+                .line(0, 0)
+                .grain(50, 20, 50, 120)
+                .piece();
+        assertThat(title.lines(sleeve))
                 .containsExactly(
                         "Tunic",
                         "sleeve, piece 2 of 4",
@@ -564,6 +573,11 @@ class FinalPatternTest {
                         "cut 2, a pair, self",
                         "cut 4, 2 pairs, lining",
                         "cut 1, interfacing");
+        assertThat(Cutting.once().words(sleeve)).isEqualTo("cut 1, self");
+        Piece onBias = Bias.put(sleeve, BiasWay.LEFT).piece();
+        assertThat(Cutting.once().words(onBias)).isEqualTo("cut 1, single layer, face up, self");
+        assertThat(Cutting.pair().words(onBias)).isEqualTo("cut 2, a pair, self");
+        assertThat(Cutting.once().words(front())).isEqualTo("cut 1 on the fold, self");
     }
 
     /** The lines that are drawn close the stitch line, and every dart has its two legs and its fold. */

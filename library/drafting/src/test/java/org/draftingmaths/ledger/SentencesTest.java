@@ -41,6 +41,17 @@ class SentencesTest {
         assertThat(changed(0, 0)).isEqualTo("The angle of 'dart' stays 0.0°.");
     }
 
+    /** What is less than the finest figure that is told is no change to be told. */
+    @Test
+    void aChangeThatATapeCannotShowIsNotSaidToGoFromAFigureToTheSame() {
+        assertThat(new Change("length of 'hem'", Quantity.LENGTH, 254, 254.03).sentence(Steps.DEFAULT))
+                .isEqualTo("The length of 'hem' stays near 10 in (25.4 cm), 0.03 mm more.");
+        assertThat(new Change("length of 'hem'", Quantity.LENGTH, 254, 253.84).sentence(Steps.DEFAULT))
+                .isEqualTo("The length of 'hem' stays near 10 in (25.4 cm), 0.16 mm less.");
+        assertThat(new Change("length of 'hem'", Quantity.LENGTH, 254, 253.999).sentence(Steps.DEFAULT))
+                .isEqualTo("The length of 'hem' stays 10 in (25.4 cm), as near as can be drawn.");
+    }
+
     private static String carried(AffineTransformMatrix2D by) {
         return new Step.Moved(List.of(new Step.MovedPanel(Spot.on("hem", 10), "the part with 'hem'", by)))
                 .sentence(Steps.DEFAULT);

@@ -164,8 +164,8 @@ class FillTest {
         assertThat(filled.ledger().sentences(Steps.DEFAULT))
                 .containsExactly(
                         "Fill 'flare' with cloth: 46.4 sq in (299.6 sq cm).",
-                        "The base length of 'hem' goes from 11 3/4 in (30.0 cm) to 15 in (38.0 cm).",
-                        "The base length of 'waist' goes from 11 3/4 in (30.0 cm) to 12 5/8 in (32.0 cm).",
+                        "The length of 'hem' goes from 11 3/4 in (30.0 cm) to 15 in (38.0 cm).",
+                        "The length of 'waist' goes from 11 3/4 in (30.0 cm) to 12 5/8 in (32.0 cm).",
                         "The length of the line 'hip line' goes from 11 3/4 in (30.0 cm) to 13 3/8 in (34.0 cm).",
                         "The net area goes from 279.0 sq in (1800.0 sq cm) to 325.4 sq in (2099.6 sq cm).");
     }

@@ -1,11 +1,15 @@
 package org.draftingmaths.exchange;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.finish.Cutting;
 import org.draftingmaths.finish.Facings;
 import org.draftingmaths.finish.Hems;
@@ -15,34 +19,87 @@ import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Opening;
 import org.draftingmaths.piece.Panel;
+import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
-import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Step;
 import org.draftingmaths.piece.Unfold;
 import org.draftingmaths.piece.Use;
 import org.draftingmaths.seam.Walk;
 import org.draftingmaths.unit.Steps;
 
-/** In what order a style is sewn: what lies within a piece first, then the seams as the draft has them, edges and hems last. */
+/**
+ * In what order a style is sewn: what lies within a piece first, then the seams as the draft has them, edges and hems last. Facings are neatened
+ * before they are sewn on, and turned after.
+ */
 final class OrderOfMake {
 
     private OrderOfMake() {}
 
     static List<String> of(Style style, Steps steps) {
-        List<String> said = new ArrayList<>();
-        said.addAll(interfaced(style));
-        style.draft().pieces().forEach(piece -> said.addAll(within(piece)));
-        Walk.all(style.draft()).forEach(walk -> said.add(seam(walk, steps)));
+        List<String> said = new ArrayList<>(interfaced(style));
+        said.addAll(Alike.grouped(style.draft().pieces().stream()
+                .flatMap(piece -> within(piece).stream())
+                .toList()));
+        said.addAll(seams(style, steps));
         said.addAll(finished(style, steps));
-        return Alike.grouped(said);
+        return said;
+    }
+
+    static boolean isFaced(Style style) {
+        return style.draft().pieces().stream().anyMatch(FacingSet::isFacing);
+    }
+
+    static boolean isInterfaced(Style style) {
+        return style.cuts().stream().anyMatch(OrderOfMake::isInterfaced);
+    }
+
+    private static boolean isInterfaced(ToCut cut) {
+        return cut.cuttings().stream().anyMatch(cutting -> cutting.cloth() == Cutting.Cloth.INTERFACING);
     }
 
     private static List<String> interfaced(Style style) {
-        return style.cuts().stream()
-                .filter(each ->
-                        each.cuttings().stream().anyMatch(cutting -> cutting.cloth() == Cutting.Cloth.INTERFACING))
+        return Alike.grouped(style.cuts().stream()
+                .filter(OrderOfMake::isInterfaced)
                 .map(each -> "Put the interfacing on '" + each.piece() + "' before anything is sewn to it.")
-                .toList();
+                .toList());
+    }
+
+    /** The seams; sentences that are alike are said once where nothing comes between them. */
+    private static List<String> seams(Style style, Steps steps) {
+        List<FacingSet> sets = FacingSet.of(style.draft());
+        List<String> said = new ArrayList<>();
+        List<String> run = new ArrayList<>();
+        Set<String> ways = new HashSet<>();
+        for (Walk walk : Walk.all(style.draft())) {
+            for (FacingSet set : sets) {
+                if (set.begins(walk.seam())) {
+                    flush(run, said);
+                    said.add(set.neatened(style, steps));
+                }
+            }
+            run.add(seam(style, walk, steps));
+            for (FacingSet set : sets) {
+                if (set.ends(walk.seam())) {
+                    flush(run, said);
+                    said.add(turned(set, ways.add(set.turned())));
+                }
+            }
+        }
+        flush(run, said);
+        return said;
+    }
+
+    /** The first time in full; where another is done alike, by its catchwords. */
+    private static String turned(FacingSet set, boolean isNew) {
+        String ways = isNew ? set.turned() : "trim, clip, understitch, turn and press as before";
+        String one = set.pieces().size() > 1 ? " as one facing: " : ": ";
+        return "Finish " + set.words() + one + ways + "; " + set.tacked() + ".";
+    }
+
+    private static void flush(List<String> run, List<String> said) {
+        said.addAll(Alike.grouped(run));
+        run.clear();
     }
 
     private static List<String> within(Piece piece) {
@@ -96,17 +153,60 @@ final class OrderOfMake {
         return Math.abs(to.getX()) < Math.abs(from.getX()) ? "towards the centre" : "away from the centre";
     }
 
-    private static String seam(Walk walk, Steps steps) {
+    private static String seam(Style style, Walk walk, Steps steps) {
         Seam seam = walk.seam();
         double first =
                 walk.intervals().stream().mapToDouble(Walk.Interval::first).sum();
-        String sewn =
-                (seam.caught() ? "Catch " : "Sew ") + seam.first().words() + (seam.caught() ? " in with " : " to ")
-                        + seam.second().words() + ", "
-                        + Quantity.LENGTH.print(first, steps)
-                        + (walk.intervals().size() > 1 ? ", matching the notches" : "");
-        List<String> held = held(seam, walk.intervals().size(), steps);
+        String sewn = (seam.caught() ? "Catch " : "Sew ") + words(style, seam.first(), steps)
+                + (seam.caught() ? " in with " : " to ") + words(style, seam.second(), steps) + ", "
+                + Quantity.LENGTH.print(first, steps) + (walk.intervals().size() > 1 ? ", matching the notches" : "");
+        List<String> held = new ArrayList<>(held(seam, walk.intervals().size(), steps));
+        if (seam.held().stream().anyMatch(each -> each.how() == Seam.How.GATHERS)) {
+            held.add("press the allowances away from the gathers");
+        }
         return sewn + (held.isEmpty() ? "." : "; " + String.join("; ", held) + ".");
+    }
+
+    /** A side of a seam; a chain of whole edges that are called alike is told by its pieces. */
+    private static String words(Style style, Seam.Mate mate, Steps steps) {
+        List<Seam.Part> parts = mate.parts();
+        boolean alike = parts.stream().allMatch(Seam.Part::isWhole)
+                && parts.stream().map(Seam.Part::edge).distinct().count() == 1;
+        if (!alike) {
+            return listed(parts.stream().map(part -> words(style, part, steps)).toList());
+        }
+        List<String> pieces =
+                parts.stream().map(part -> "'" + part.piece() + "'").distinct().toList();
+        String edge = "'" + parts.get(0).edge() + "' of ";
+        long mirrored = parts.stream().filter(Seam.Part::mirrored).count();
+        if (2 * pieces.size() == parts.size() && mirrored == pieces.size()) {
+            return edge
+                    + (pieces.size() == 1 ? "both halves of " : "")
+                    + listed(pieces)
+                    + (pieces.size() == 1 ? "" : ", all round");
+        }
+        return pieces.size() == parts.size() && (mirrored == 0 || mirrored == parts.size())
+                ? edge + listed(pieces) + (mirrored > 0 ? " on the other side" : "")
+                : listed(parts.stream().map(part -> words(style, part, steps)).toList());
+    }
+
+    private static String words(Style style, Seam.Part part, Steps steps) {
+        String edge = "'" + part.edge() + "' of '" + part.piece() + "'" + (part.mirrored() ? " on the other side" : "");
+        String from = part.from().map(place -> place(style, part, place, steps)).orElse("");
+        String to = part.to().map(place -> place(style, part, place, steps)).orElse("");
+        if (part.isWhole()) {
+            return edge;
+        }
+        return edge
+                + (from.isEmpty() ? "" : " from " + from)
+                + (to.isEmpty() ? "" : " up to " + to)
+                + (to.isEmpty() ? " on" : "");
+    }
+
+    private static String place(Style style, Seam.Part part, Seam.Place place, Steps steps) {
+        boolean notched = style.draft().piece(part.piece()).notches().stream()
+                .anyMatch(notch -> notch.edge().equals(part.edge()) && notch.arc() == place.arc());
+        return notched ? "its notch" : Quantity.LENGTH.print(place.arc(), steps);
     }
 
     /** What is held in, interval by interval; said once where it is the same in all. */
@@ -137,16 +237,24 @@ final class OrderOfMake {
         return what + (held.reason().isBlank() ? "" : " (" + held.reason() + ")");
     }
 
-    /** Edges that no seam takes are finished or left open, hems are turned up. */
+    /** Edges that no seam takes: finished or left open, then a facing in one with its piece, and hems last. */
     private static List<String> finished(Style style, Steps steps) {
+        List<FacingSet> sets = FacingSet.of(style.draft());
         Map<String, List<String>> said = new LinkedHashMap<>();
-        for (Role role : List.of(Role.FINISHED, Role.SEAM, Role.HEM)) {
+        for (Ending ending : Ending.values()) {
             for (Piece piece : style.draft().pieces()) {
+                boolean isDone = sets.stream().anyMatch(set -> set.has(piece.name()));
                 piece.edges().stream()
-                        .filter(edge -> edge.role() == role && !isSewn(style, piece.name(), edge.name()))
+                        .filter(edge -> !isSewn(style, piece.name(), edge.name()))
                         .filter(edge -> !Hems.isTurnedEnd(edge.name()) && !Unfold.isImage(piece, edge.name()))
-                        .forEach(edge -> said.computeIfAbsent(how(style, piece, edge, steps), key -> new ArrayList<>())
-                                .add("'" + edge.name() + "' of '" + piece.name() + "'"));
+                        .filter(edge -> !(isDone && Facings.isOuterEdge(edge.name())))
+                        .filter(edge -> ending != Ending.NOTHING && Ending.of(edge) == ending)
+                        .forEach(edge -> said.computeIfAbsent(
+                                        how(style, piece, edge, ending, steps), key -> new ArrayList<>())
+                                .add(
+                                        ending == Ending.TURNED_UP || ending == Ending.FACED_IN_ONE
+                                                ? "'" + piece.name() + "'"
+                                                : "'" + edge.name() + "' of '" + piece.name() + "'"));
             }
         }
         return said.entrySet().stream()
@@ -154,25 +262,81 @@ final class OrderOfMake {
                 .toList();
     }
 
-    private static String how(Style style, Piece piece, Edge edge, Steps steps) {
-        if (Hems.isFreeEdge(edge.name())) {
-            return "Turn in on its line what ends at %s, and sew it down.";
+    /** How an edge ends that no seam takes. */
+    private enum Ending {
+        FINISHED,
+        FACED_IN_ONE,
+        UNSEWN,
+        TURNED_UP,
+        HEM,
+        NOTHING;
+
+        static Ending of(Edge edge) {
+            if (Facings.isOuterEdgeInOne(edge.name())) {
+                return FACED_IN_ONE;
+            }
+            if (Hems.isFreeEdge(edge.name())) {
+                return TURNED_UP;
+            }
+            return switch (edge.role()) {
+                case HEM -> HEM;
+                case SEAM -> UNSEWN;
+                case FINISHED -> FINISHED;
+                case FOLD, STYLE_LINE -> NOTHING;
+            };
         }
-        if (Facings.isOuterEdge(edge.name())) {
-            return "Neaten %s, turn the facing that ends there to the inside on its line, and let it hang: tack it at the seams only.";
-        }
-        if (edge.role() == Role.FINISHED) {
-            return "Neaten, face or bind %s.";
-        }
-        if (edge.role() == Role.SEAM) {
-            return "No seam of the draft takes %s: sew it on, turn it in or bind it, as its piece asks.";
-        }
-        double depth = style.patterns().stream()
-                .filter(each -> each.piece().name().equals(piece.name()))
-                .mapToDouble(each -> each.cut().side(edge.name()).width())
+    }
+
+    /** The step that drew the piece on beyond its edge up to this one. */
+    private static Optional<Step.Extended> extended(Style style, Edge edge) {
+        return style.steps().sections().stream()
+                .flatMap(section -> section.ledger().only(Step.Extended.class).stream())
+                .filter(step -> step.added().contains(edge.name()))
+                .findFirst();
+    }
+
+    private static String how(Style style, Piece piece, Edge edge, Ending ending, Steps steps) {
+        double width = allowance(style, piece.name(), edge.name());
+        String line = extended(style, edge)
+                .map(step -> "the line '" + step.line() + "'")
+                .orElse("its line");
+        String raw =
+                width > 0 ? "turn its raw edge in by " + Quantity.LENGTH.print(width, steps) : "neaten its raw edge";
+        return switch (ending) {
+            case FINISHED ->
+                piece.name().endsWith("binding")
+                        ? "Fold the strip over the edge it binds, and sew down %s."
+                        : "Neaten, face or bind %s.";
+            case FACED_IN_ONE ->
+                "Fold the facing that is in one with %s to the inside on " + line + ": " + raw
+                        + " first, tack it at the seams, and let it hang from there.";
+            case UNSEWN -> "No seam of the draft takes %s: sew it on, turn it in or bind it, as its piece asks.";
+            case TURNED_UP ->
+                "Turn the hem of %s " + way(piece, edge) + " on " + line + ": " + raw + " first, then sew it down.";
+            case NOTHING -> "";
+            case HEM ->
+                width > 0
+                        ? "Turn up %s by " + Quantity.LENGTH.print(width, steps) + " and hem it."
+                        : "Face or bind %s.";
+        };
+    }
+
+    /** A hem at the foot of a piece is turned up, one at its top down. */
+    private static String way(Piece piece, Edge edge) {
+        CurvePath free = Paper.edge(piece, edge.name());
+        double middle = Paper.sides(piece).stream()
+                .mapToDouble(side -> side.path().start().getY())
+                .average()
+                .orElse(0);
+        return free.start().lerp(free.end(), 0.5).getY() > middle ? "down" : "up";
+    }
+
+    static double allowance(Style style, String piece, String edge) {
+        return style.patterns().stream()
+                .filter(each -> each.piece().name().equals(piece))
+                .mapToDouble(each -> each.cut().side(edge).width())
                 .findFirst()
                 .orElse(0);
-        return depth > 0 ? "Turn up %s by " + Quantity.LENGTH.print(depth, steps) + " and hem it." : "Face or bind %s.";
     }
 
     private static boolean isSewn(Style style, String piece, String edge) {
@@ -183,7 +347,7 @@ final class OrderOfMake {
     }
 
     /** One, two and three. */
-    private static String listed(List<String> names) {
+    static String listed(List<String> names) {
         int last = names.size() - 1;
         return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }

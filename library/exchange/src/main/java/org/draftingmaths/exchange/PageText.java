@@ -19,6 +19,26 @@ enum PageText {
         }
 
         @Override
+        String subheading(String words) {
+            return "### " + escaped(words) + "\n\n";
+        }
+
+        @Override
+        String together(String content) {
+            return content;
+        }
+
+        @Override
+        String page(String content) {
+            return content;
+        }
+
+        @Override
+        String columns(String heading, String content) {
+            return content.isEmpty() ? "" : heading + content;
+        }
+
+        @Override
         String paragraph(String words) {
             return words.isEmpty() ? "" : escaped(words) + "\n\n";
         }
@@ -63,15 +83,40 @@ enum PageText {
             return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>" + escaped(title)
                     + "</title>\n<style>\n"
                     + "body{font-family:" + Lettering.FAMILY
-                    + ";line-height:1.5;max-width:42em;margin:2em auto;padding:0 1em}\n"
-                    + "h2{margin-top:1.6em;break-after:avoid}\nli{margin:0.3em 0;break-inside:avoid}\n"
-                    + "figure{margin:1em 0;break-inside:avoid}\nfigure svg{max-height:60vh}\n"
+                    + ";line-height:1.4;max-width:64em;margin:2em auto;padding:0 1em}\n"
+                    + "h2,h3{margin:1.2em 0 0.4em;break-after:avoid}\np{margin:0.5em 0}\nol,ul{margin:0.5em 0}\n"
+                    + "li{margin:0.2em 0;break-inside:avoid}\n"
+                    + "section,figure{break-inside:avoid}\nfigure{margin:0.5em 0}\nfigure svg{max-height:60vh}\n"
+                    + ".columns{columns:2 24em;column-gap:2.5em}\n.columns h3{margin-top:0}\nsection{margin-bottom:1.2em}\n"
+                    + "@media print{body{font-size:9.5pt;max-width:none;margin:0;padding:0}\n"
+                    + ".page{break-after:page}\nfigure svg{max-height:110mm}\n"
+                    + ".columns{columns:2}\n.columns figure svg{max-height:70mm}}\n"
                     + "</style>\n</head>\n<body>\n<h1>" + escaped(title) + "</h1>\n";
         }
 
         @Override
         String heading(String words) {
             return "<h2>" + escaped(words) + "</h2>\n";
+        }
+
+        @Override
+        String subheading(String words) {
+            return "<h3>" + escaped(words) + "</h3>\n";
+        }
+
+        @Override
+        String together(String content) {
+            return "<section>\n" + content + "</section>\n";
+        }
+
+        @Override
+        String page(String content) {
+            return "<div class=\"page\">\n" + content + "</div>\n";
+        }
+
+        @Override
+        String columns(String heading, String content) {
+            return content.isEmpty() ? "" : heading + "<div class=\"columns\">\n" + content + "</div>\n";
         }
 
         @Override
@@ -114,6 +159,17 @@ enum PageText {
     abstract String head(String title);
 
     abstract String heading(String words);
+
+    abstract String subheading(String words);
+
+    /** What is not to be parted by the end of a page. */
+    abstract String together(String content);
+
+    /** After this a print goes on with a new page. */
+    abstract String page(String content);
+
+    /** Under a heading, in columns where they find room; nothing when there is nothing to be told. */
+    abstract String columns(String heading, String content);
 
     /** Nothing when there are no words. */
     abstract String paragraph(String words);

@@ -12,11 +12,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.check.DraftLimits;
+import org.draftingmaths.dart.Pressed;
 import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.FinalPattern;
 import org.draftingmaths.finish.TitleBlock;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.unit.Steps;
 
@@ -46,6 +48,18 @@ public record Style(
         List<FinalPattern> patterns,
         StepSheet steps,
         List<Finding> findings) {
+
+    private static final String UNTOLD =
+            "Not told here, for the sheet does not know your cloth: how wide it is, how much of it you need, how"
+                    + " the pieces are laid, and how much it shrinks. Wash and press it first as you will wash the garment, and lay out all pieces on the"
+                    + " width you mean to buy before you buy it.";
+
+    private static final String NO_INTERFACING =
+            "No interfacing is told either: try on a scrap whether the facings need one, and which.";
+
+    private static final String HOW_TO_SEW =
+            "Lay right sides together and match the notches. Press every seam open as soon as it is sewn, unless"
+                    + " something else is said. What is told of one side is sewn alike on the other.";
 
     /** Copies the lists. */
     public Style {
@@ -135,39 +149,52 @@ public record Style(
     }
 
     /**
-     * The step sheet of the whole style as Markdown: how it was drafted, what is cut, and in which order it is sewn.
+     * The step sheet of the whole style as Markdown: what is cut, in which order it is sewn, and how it was drafted.
      *
      * @param lengths the steps to which lengths are rounded
      * @return the text
      */
     public String markdown(Steps lengths) {
-        return steps.write(lengths, PageText.MARKDOWN, cutAndSewn(lengths, PageText.MARKDOWN));
+        return written(lengths, PageText.MARKDOWN);
     }
 
     /**
-     * The step sheet of the whole style as a page of its own, with pictures: how it was drafted, what is cut, and in which order it is sewn.
+     * The step sheet of the whole style as a page of its own, with pictures: what is cut, in which order it is sewn, and, on new pages in print, how
+     * it was drafted.
      *
      * @param lengths the steps to which lengths are rounded
      * @return the HTML document
      */
     public String html(Steps lengths) {
-        return steps.write(lengths, PageText.HTML, cutAndSewn(lengths, PageText.HTML));
+        return written(lengths, PageText.HTML);
+    }
+
+    /** A dart is pressed when it is sewn, and told there; one that was left unsewn later is not pressed at all. */
+    private String written(Steps lengths, PageText text) {
+        List<String> cares = OrderOfMake.isFaced(this) && !OrderOfMake.isInterfaced(this)
+                ? List.of(UNTOLD, NO_INTERFACING)
+                : List.of(UNTOLD);
+        return steps.write(
+                lengths,
+                text,
+                new StepSheet.Beside(cares, cutAndSewn(lengths, text), entry -> !(entry instanceof Pressed)));
     }
 
     private String cutAndSewn(Steps lengths, PageText text) {
         List<String> pieces = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
             ToCut cut = cuts.get(i);
-            boolean onFold = PieceSet.isOnFold(draft.piece(cut.piece()));
+            Piece piece = draft.piece(cut.piece());
             String words =
-                    cut.cuttings().stream().map(each -> each.words(onFold)).collect(Collectors.joining("; "));
+                    cut.cuttings().stream().map(each -> each.words(piece)).collect(Collectors.joining("; "));
             pieces.add("'" + cut.piece() + "', piece " + (i + 1) + " of " + cuts.size() + ": " + words + ".");
         }
-        return text.heading("Cut out")
+        return text.page(text.heading("Cut out")
                 + text.list("All allowances are on the pieces. Cut:", pieces)
                 + text.picture(Svg.sketch(figures().toArray(Figure[]::new)))
                 + text.heading("Sew")
-                + text.numbered(1, OrderOfMake.of(this, lengths));
+                + text.paragraph(HOW_TO_SEW)
+                + text.numbered(1, OrderOfMake.of(this, lengths)));
     }
 
     /**

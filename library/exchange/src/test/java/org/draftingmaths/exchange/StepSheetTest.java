@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.StringReader;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.TorsoBlock;
+import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.dart.Darts;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.Entry;
+import org.draftingmaths.ledger.Fact;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Ease;
@@ -17,7 +21,10 @@ import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.measure.ProportionRules;
 import org.draftingmaths.measure.Wearer;
+import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Redraw;
+import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
@@ -56,7 +63,14 @@ class StepSheetTest {
                 Every length is given in inches and, in brackets, in centimetres, each rounded by itself: keep to one of \
                 the two from beginning to end.
 
-                ## Spread the hem
+                ## Before you cut
+
+                Sew a toile in cheap cloth before cutting good cloth.
+
+                A pattern that checks""").endsWith("""
+                ## How the pattern is drafted
+
+                ### Spread the hem
 
                 1. Cut along 'slash 1', 'slash 2' and 'slash 3', 12 in (30.5 cm) long, each.
                 2. Turn the part.
@@ -67,14 +81,77 @@ class StepSheetTest {
 
                 Unchanged: the net area, 15.5 sq in (100.0 sq cm).
 
-                ## Close it
+                ### Close it
 
                 3. Close 'dart'.
                 4. Press \\<it\\>.
 
-                ## Before you cut
+                """);
+    }
 
-                Sew a toile""");
+    private static String told(Entry... entries) {
+        String page = StepSheet.of("Sheet").then("Do it", Ledger.of(entries)).markdown(Steps.DEFAULT);
+        return page.contains("### Do it\n\n") ? page.substring(page.indexOf("### Do it\n\n") + 11) : "";
+    }
+
+    /** A list to measure by: one line for a figure that changed twice, none for what a tape cannot show. */
+    @Test
+    void whatCannotBeMeasuredIsNotInTheListToMeasure() {
+        Change again = new Change("length of 'hem'", Quantity.LENGTH, 508, 762);
+        assertThat(told(said("Redo."), HEM, again)).isEqualTo("""
+                1. Redo.
+
+                Measure what has changed:
+
+                - The length of 'hem' goes from 10 in (25.4 cm) to 30 in (76.2 cm).
+
+                """);
+        Change area = new Change("net area", Quantity.AREA, 10_000, 20_000);
+        Change little = new Change("length of 'side'", Quantity.LENGTH, 254, 254.02);
+        Change summed = new Change("length of 'hem' by the blend", Quantity.LENGTH, 254, 508);
+        Change nothing = new Change("angle of 'slash'", Quantity.ANGLE, 0, 0);
+        assertThat(told(said("Redo."), area, little, HEM, summed, nothing)).isEqualTo("""
+                1. Redo.
+
+                Measure what has changed:
+
+                - The length of 'hem' goes from 10 in (25.4 cm) to 20 in (50.8 cm).
+
+                """);
+        Change otherHem = new Change("length of 'hem'", Quantity.LENGTH, 100, 200);
+        assertThat(told(said("Redo."), HEM, otherHem)).contains("from 10 in", "from 3 7/8 in (10.0 cm)");
+        assertThat(told(AREA, nothing)).isEmpty();
+    }
+
+    /** Figures are no steps; what an edge redrawn is drawn by stands with it and is not told again. */
+    @Test
+    void figuresAndRedrawnEdges() {
+        assertThat(told(new Fact("bust", Quantity.LENGTH, 920), new Fact("waist", Quantity.LENGTH, 740)))
+                .isEqualTo("Figures: bust 36 1/4 in (92.0 cm); waist 29 1/8 in (74.0 cm).\n\n");
+        Piece square = Drawing.of("square")
+                .from(0, 0)
+                .edge("hem", Role.HEM)
+                .line(254, 0)
+                .edge("side", Role.SEAM)
+                .line(254, 254)
+                .edge("top", Role.SEAM)
+                .line(0, 254)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .piece();
+        Ledger longer = Redraw.edges(
+                        square,
+                        Map.of(
+                                "hem",
+                                CurvePath.polyline(Vector2D.of(0, -127), Vector2D.of(254, -127)),
+                                "side",
+                                CurvePath.polyline(Vector2D.of(254, -127), Vector2D.of(254, 254)),
+                                "centre",
+                                CurvePath.polyline(Vector2D.of(0, 254), Vector2D.of(0, -127))))
+                .ledger();
+        assertThat(told(longer.entries().toArray(Entry[]::new)))
+                .isEqualTo("1. Redraw on 'square': 'centre' to 15 in (38.1 cm), before 10 in (25.4 cm);"
+                        + " 'hem', 10 in (25.4 cm) as before; 'side' to 15 in (38.1 cm), before 10 in (25.4 cm).\n\n");
     }
 
     @Test
@@ -82,7 +159,7 @@ class StepSheetTest {
         String html = sheet().html(Steps.DEFAULT);
         assertThat(html)
                 .startsWith("<!DOCTYPE html>")
-                .contains("<h2>Spread the hem</h2>\n<ol start=\"1\">\n<li>Cut along")
+                .contains("<section>\n<h3>Spread the hem</h3>\n<ol start=\"1\">\n<li>Cut along")
                 .contains("<ol start=\"3\">\n<li>Close 'dart'.</li>\n<li>Press &lt;it&gt;.</li>")
                 .contains("<title>Skirt &amp; more</title>")
                 .doesNotContain("http", "src=", "@import", "url(");
@@ -119,7 +196,7 @@ class StepSheetTest {
                                 .ledger())
                 .markdown(Steps.DEFAULT);
         assertThat(page).contains("""
-                        ## Move the bust dart
+                        ### Move the bust dart
 
                         Turn 15.7° of 'bust dart' about its apex into 'side dart': nothing of it is left; its mouth was \
                         2 5/8 in (6.6 cm) wide, the new one is 1 5/8 in (4.0 cm).
@@ -130,8 +207,6 @@ class StepSheetTest {
                         4. Press 'side dart' downwards.
 
                         Unchanged: the net area, 119.1 sq in (768.7 sq cm).
-
-                        ## Before you cut
                         """);
     }
 

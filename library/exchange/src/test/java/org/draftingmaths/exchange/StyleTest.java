@@ -3,17 +3,28 @@ package org.draftingmaths.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.draftingmaths.dart.Darts;
 import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.Cutting;
+import org.draftingmaths.finish.Facing;
+import org.draftingmaths.finish.Facings;
+import org.draftingmaths.finish.Give;
+import org.draftingmaths.finish.Hems;
+import org.draftingmaths.finish.Marking;
+import org.draftingmaths.finish.TurnUp;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Leg;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Unfold;
+import org.draftingmaths.piece.Use;
 import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
@@ -127,6 +138,8 @@ class StyleTest {
                 List.of(once("front"), once("back")));
         assertThat(style.markdown(Steps.DEFAULT))
                 .containsSubsequence(
+                        "## Before you cut",
+                        "Not told here, for the sheet does not know your cloth: how wide it is",
                         "## Cut out",
                         "- 'front', piece 1 of 2: cut 1 on the fold, self.",
                         "- 'back', piece 2 of 2: cut 1 on the fold, self.",
@@ -134,9 +147,125 @@ class StyleTest {
                         "1. Sew 'tuck-in' of 'front' from the edge to its point, and press it towards the centre.",
                         "2. Sew 'bottom' of 'front' to 'bottom' of 'back', 4 3/4 in (12.0 cm).",
                         "3. Sew 'side' of 'front' to 'side' of 'back', 6 1/4 in (16.0 cm).",
-                        "4. Neaten, face or bind 'top' of 'front' and 'top' of 'back'.",
-                        "## Before you cut")
-                .doesNotContain("<svg");
+                        "4. Neaten, face or bind 'top' of 'front' and 'top' of 'back'.")
+                .doesNotContain("<svg", "interfacing", "drafted");
         assertThat(style.html(Steps.DEFAULT)).contains("<h2>Cut out</h2>", "<figure>\n", "<h2>Sew</h2>");
+    }
+
+    /** What was pressed as a dart and then left unsewn is not pressed; the cutting and sewing come before the drafting. */
+    @Test
+    void thePressingIsToldWhereADartIsSewn() {
+        Piece dart = Drawing.of("front")
+                .from(0, 0)
+                .edge("bottom", Role.SEAM)
+                .line(120, 0)
+                .edge("side", Role.SEAM)
+                .line(120, 160)
+                .edge("top", Role.FINISHED)
+                .line(70, 160)
+                .dart("dart", 60, 90, 50, 160, 0, Leg.AFTER)
+                .line(0, 160)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .grain(30, 30, 30, 130)
+                .piece();
+        Reworked moved = Darts.rotate(dart, "dart", Spot.on("bottom", 60), "flare");
+        Reworked left = Darts.leave(moved.piece(), "flare", Use.Kind.FLARE);
+        StepSheet sheet = StepSheet.of("Pouch").then("Move it", moved.ledger()).then("Leave it", left.ledger());
+        Draft draft = pouch(left.piece(), half("back"));
+        Style style = Style.of("Pouch", "one", "version 1", draft, sheet, List.of(once("front"), once("back")));
+        assertThat(sheet.markdown(Steps.DEFAULT)).contains("Press 'flare'");
+        assertThat(style.markdown(Steps.DEFAULT))
+                .containsSubsequence("## Sew", "## How the pattern is drafted", "### Move it", "Leave 'flare' unsewn")
+                .doesNotContain("Press 'flare'", "Sew 'flare'");
+    }
+
+    private static Piece faced(String name, boolean curved) {
+        Drawing drawing = Drawing.of(name)
+                .from(0, 0)
+                .edge("hem", Role.HEM)
+                .line(120, 0)
+                .edge("side", Role.SEAM)
+                .line(120, 160)
+                .edge("top", Role.FINISHED);
+        return (curved ? drawing.curve(80, 160, 40, 130, 0, 130) : drawing.line(0, 160))
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .grain(30, 30, 30, 110)
+                .piece();
+    }
+
+    private static String facedPouch(boolean curved, Role hem, Cutting.Cloth... cloths) {
+        Draft draft = new Draft(
+                "pouch",
+                List.of(faced("front", curved), faced("back", curved)),
+                List.of(Seam.flat("side", Seam.Mate.of("front", "side"), Seam.Mate.of("back", "side"))));
+        Facing facing = Facings.separate(
+                draft, "facing", List.of(new Facings.On("front", "top"), new Facings.On("back", "top")), 30);
+        Making made = Making.of("Pouch", "Draw it", draft, Ledger.EMPTY)
+                .adding(
+                        "Trace it",
+                        facing.pieces(),
+                        Stream.concat(
+                                        facing.joins().stream(),
+                                        Stream.of("front", "back")
+                                                .map(piece -> Seam.flat(
+                                                        piece + " top",
+                                                        Seam.Mate.of(piece, "top"),
+                                                        Seam.Mate.of(piece + " facing", "top"))))
+                                .toList(),
+                        facing.ledger());
+        if (hem == Role.HEM) {
+            made = made.on("front", "Hem it", StyleTest::hemmed).on("back", "Hem it", StyleTest::hemmed);
+        }
+        Allowances plan = PLAN.on("outer edge", Length.mm(0));
+        List<Cutting> cuttings = Stream.concat(Stream.of(Cutting.Cloth.SELF), Stream.of(cloths))
+                .map(cloth -> new Cutting(1, false, cloth))
+                .toList();
+        return Style.of(
+                        "Pouch",
+                        "one",
+                        "version 1",
+                        made.draft(),
+                        made.steps(),
+                        List.of(
+                                once("front"),
+                                once("back"),
+                                new ToCut("front facing", plan, Marking.DEFAULT, cuttings).small(),
+                                new ToCut("back facing", plan, Marking.DEFAULT, cuttings).small()))
+                .markdown(Steps.DEFAULT);
+    }
+
+    private static Reworked hemmed(Piece piece) {
+        TurnUp turned = Hems.turnUp(piece, "hem", 20, new Give(0, 0));
+        return new Reworked(turned.piece(), turned.ledger());
+    }
+
+    /** Joined, neatened, sewn on, finished: a facing that is on can no longer be neatened in one go. */
+    @Test
+    void aFacingIsNeatenedBeforeItIsSewnOnAndTurnedAfter() {
+        assertThat(facedPouch(true, Role.HEM))
+                .containsSubsequence(
+                        "No interfacing is told either",
+                        "1. Sew 'side' of 'front' to 'side' of 'back', 6 1/4 in (16.0 cm).",
+                        "2. Sew 'side' of 'front facing' to 'side' of 'back facing', 1 1/8 in (3.0 cm).",
+                        "3. Neaten the outer edge of 'front facing' and 'back facing'.",
+                        "4. Sew 'top' of 'front' to 'top' of 'front facing'",
+                        "5. Sew 'top' of 'back' to 'top' of 'back facing'",
+                        "6. Finish 'front facing' and 'back facing' as one facing: trim",
+                        "clip them along the curve",
+                        "understitch it",
+                        "turn it to the inside and press",
+                        "tack it to the allowances at 'side', and nowhere else.",
+                        "7. Turn the hem of 'front' and 'back' up on the line 'hem line':"
+                                + " turn its raw edge in by 3/8 in (1.0 cm) first, then sew it down.")
+                .doesNotContain("Neaten, face or bind");
+    }
+
+    @Test
+    void aStraightFacingIsNotClippedAndInterfacingIsToldWhereThereIsSome() {
+        assertThat(facedPouch(false, Role.SEAM, Cutting.Cloth.INTERFACING))
+                .contains("Put the interfacing on 'front facing' and 'back facing' before", "understitch it")
+                .doesNotContain("clip them", "No interfacing");
     }
 }

@@ -117,7 +117,7 @@ final class Moves {
                         binding),
                 Ledger.of(
                         new Fact("width of the strip as cut", Quantity.LENGTH, cut),
-                        new Fact("its width along the selvage", Quantity.LENGTH, BiasStrips.alongSelvage(cut)),
+                        new Fact("width of the strip along the selvage", Quantity.LENGTH, BiasStrips.alongSelvage(cut)),
                         new Fact(
                                 "side of the square that one strip needs at the least",
                                 Quantity.LENGTH,

@@ -131,8 +131,8 @@ public final class ReadersBlouse {
                 blouse.draft(),
                 blouse.steps(),
                 List.of(
-                        ToCut.of("front", front, Cutting.once().inOneLayer()),
-                        ToCut.of("back", back, Cutting.once().inOneLayer()),
+                        ToCut.of("front", front, Cutting.once()),
+                        ToCut.of("back", back, Cutting.once()),
                         ToCut.of("back neck facing", neck, Cutting.once()).small(),
                         narrow("front arm facing", arm),
                         narrow("back arm facing", arm)));
