@@ -101,9 +101,14 @@ public record Figure(
         return new Figure(caption, piece, ghost, construction, List.of(lines), finished);
     }
 
-    /** What is drawn, in the piece's own coordinates. */
-    List<Mark> marks(Pen pen) {
-        return finished.map(pattern -> FinishedDrawing.of(pattern, pen)).orElseGet(() -> PieceDrawing.of(this, pen));
+    /**
+     * What is drawn, in the piece's own coordinates.
+     *
+     * @param joins where the paper will be joined: words keep off it where there is room
+     */
+    List<Mark> marks(Pen pen, List<CurvePath> joins) {
+        return finished.map(pattern -> FinishedDrawing.of(pattern, pen, joins))
+                .orElseGet(() -> PieceDrawing.of(this, pen, joins));
     }
 
     /** The outline of all its cloth. */

@@ -3,7 +3,6 @@ package org.draftingmaths.exchange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Arc;
 import org.draftingmaths.curve.CurvePath;
@@ -32,7 +31,7 @@ final class FinishedDrawing {
     }
 
     /** The marks, in the piece's own coordinates. */
-    static List<Mark> of(FinalPattern pattern, Pen pen) {
+    static List<Mark> of(FinalPattern pattern, Pen pen, List<CurvePath> joins) {
         FinishedDrawing drawing = new FinishedDrawing(pattern, pen);
         drawing.marks.add(new Mark.Area(Tint.CLOTH, pattern.cut().outline()));
         drawing.cut();
@@ -40,11 +39,7 @@ final class FinishedDrawing {
         pattern.snips().forEach(drawing::snip);
         pattern.drills().forEach(drawing::drill);
         pattern.grain().ifPresent(drawing::grain);
-        if (pen.factor() == 1) {
-            pattern.labels().forEach(drawing::label);
-        } else {
-            drawing.labelsAnew();
-        }
+        drawing.labels(joins);
         return drawing.marks;
     }
 
@@ -122,57 +117,93 @@ final class FinishedDrawing {
         marks.add(Arrows.grain(grain.from(), grain.to(), grain.oneWay(), pen));
     }
 
-    /** At full size lines stand about the middle of the box that was kept for them; where letters run wide they are made smaller to fit. */
-    private void label(Label label) {
-        double widest = label.lines().stream()
-                .mapToDouble(line -> Lettering.WIDER * Lettering.width(line, 1))
-                .max()
-                .orElseThrow();
-        double size = Math.max(TextKind.LEAST, Math.min(label.height(), label.boxWidth() / widest));
-        Vector2D down = Wording.left(label.along()).negate();
-        double step = Label.SPACING * label.height();
-        double first = -step * (label.lines().size() - 1) / 2 + Lettering.ABOVE * size / 2;
-        for (int i = 0; i < label.lines().size(); i++) {
-            Vector2D at = label.centre().add(down.multiply(first + i * step));
-            marks.add(new Mark.Words(
-                    kind(label),
-                    size,
-                    Mark.Anchor.MIDDLE,
-                    at,
-                    label.along(),
-                    label.lines().get(i)));
-        }
-    }
-
-    /** On a reduced print letters are as large as on any other, and the boxes of the full size are too small for them. */
-    private void labelsAnew() {
+    /** At full size the labels stand in the boxes that were kept for them unless the paper is joined there; on a reduced print the boxes are too small. */
+    private void labels(List<CurvePath> joins) {
         Labels labels = new Labels();
+        joins.forEach(labels::divide);
         marks.stream()
                 .filter(Mark.Stroke.class::isInstance)
                 .map(Mark.Stroke.class::cast)
                 .forEach(labels::avoid);
-        Wording words = new Wording(pattern.net(), pen, labels, marks);
+        Wording words = new Wording(pattern.net(), pattern.cut().outline(), pen, labels, marks);
         for (Label label : pattern.labels()) {
-            switch (label.kind()) {
-                case TITLE -> words.label(label.lines());
-                case FOLD -> along(MarkedLine.Kind.FOLD, line -> true, label, words);
-                case LEVEL ->
-                    along(
-                            MarkedLine.Kind.LEVEL,
-                            line -> line.name().equals(label.lines().get(0)),
-                            label,
-                            words);
+            if (pen.factor() != 1) {
+                anew(label, words);
+            } else if (joins.isEmpty()) {
+                marks.addAll(inItsBox(label));
+            } else {
+                marks.addAll(words.placed(offTheJoins(label, words)));
             }
         }
     }
 
-    private void along(MarkedLine.Kind kind, Predicate<MarkedLine> which, Label label, Wording words) {
-        List<CurvePath> lines = pattern.lines().stream()
-                .filter(line -> line.kind() == kind)
-                .filter(which)
+    private static List<Mark.Words> inItsBox(Label label) {
+        return block(label, label.centre(), label.along());
+    }
+
+    /** Lines stand about the middle of the box that is kept for them; where letters run wide they are made smaller to fit. */
+    private static List<Mark.Words> block(Label label, Vector2D centre, Vector2D along) {
+        double size = size(label);
+        Vector2D down = Wording.left(along).negate();
+        double step = Label.SPACING * label.height();
+        double first = -step * (label.lines().size() - 1) / 2 + Lettering.ABOVE * size / 2;
+        List<Mark.Words> block = new ArrayList<>();
+        for (int i = 0; i < label.lines().size(); i++) {
+            Vector2D at = centre.add(down.multiply(first + i * step));
+            block.add(new Mark.Words(
+                    kind(label),
+                    size,
+                    Mark.Anchor.MIDDLE,
+                    at,
+                    along,
+                    label.lines().get(i)));
+        }
+        return block;
+    }
+
+    private static double size(Label label) {
+        double widest = label.lines().stream()
+                .mapToDouble(line -> Lettering.WIDER * Lettering.width(line, 1))
+                .max()
+                .orElseThrow();
+        return Math.max(TextKind.LEAST, Math.min(label.height(), label.boxWidth() / widest));
+    }
+
+    /** Its own box first, then others for letters as large. */
+    private List<List<Mark.Words>> offTheJoins(Label label, Wording words) {
+        List<List<Mark.Words>> places = new ArrayList<>(List.of(inItsBox(label)));
+        if (label.kind() == Label.Kind.TITLE) {
+            places.addAll(
+                    words.within(size(label), Wording.WAYS, (size, centre, along) -> block(label, centre, along)));
+        } else {
+            words.beside(lines(label), Wording.ALONG, kind(label), size(label), said(label))
+                    .map(List::of)
+                    .forEach(places::add);
+        }
+        return places;
+    }
+
+    private void anew(Label label, Wording words) {
+        if (label.kind() == Label.Kind.TITLE) {
+            words.label(label.lines());
+        } else {
+            words.beside(lines(label), Wording.ALONG, kind(label), said(label));
+        }
+    }
+
+    private static String said(Label label) {
+        return String.join(" ", label.lines());
+    }
+
+    /** The lines that a label may stand beside. */
+    private List<CurvePath> lines(Label label) {
+        return pattern.lines().stream()
+                .filter(line -> label.kind() == Label.Kind.FOLD
+                        ? line.kind() == MarkedLine.Kind.FOLD
+                        : line.kind() == MarkedLine.Kind.LEVEL
+                                && line.name().equals(label.lines().get(0)))
                 .map(MarkedLine::path)
                 .toList();
-        words.beside(lines, Wording.ALONG, kind(label), String.join(" ", label.lines()));
     }
 
     private static TextKind kind(Label label) {

@@ -3,14 +3,17 @@ package org.draftingmaths.exchange;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Flatten;
 
 /**
  * Finds a free place for words. Every line that is drawn, and all words that have their place, stand in the way; of several places
- * the first that is free is taken, and where none is free the one that is crossed least.
+ * the first that is free is taken, one that no join of the paper crosses before all others, and where none is free the one that is
+ * crossed least.
  */
 final class Labels {
 
@@ -21,21 +24,27 @@ final class Labels {
     private static final double AROUND = 0.12;
 
     private final List<Segment> inTheWay = new ArrayList<>();
+    private final List<Segment> joins = new ArrayList<>();
 
     private record Segment(Vector2D from, Vector2D to) {}
 
     /** A rectangle of words: its middle, its direction, half its width and half its height. */
     private record Box(Vector2D middle, Vector2D way, double halfWidth, double halfHeight) {
 
-        static Box about(Mark.Words words) {
-            List<Vector2D> corners = words.box();
-            double width = corners.get(0).distance(corners.get(1));
-            double height = corners.get(1).distance(corners.get(2));
+        /** About all lines of a block: no line may run between two of them either. */
+        static Box about(List<Mark.Words> block, double air) {
+            Vector2D way = block.get(0).way();
+            double size = block.stream().mapToDouble(Mark.Words::size).max().orElseThrow();
+            Bounds2D.Builder turned = Bounds2D.builder();
+            block.forEach(words ->
+                    words.box().forEach(corner -> turned.add(Vector2D.of(corner.dot(way), way.signedArea(corner)))));
+            Bounds2D bounds = turned.build();
+            Vector2D centre = bounds.getCentroid();
             return new Box(
-                    corners.get(0).lerp(corners.get(2), 0.5),
-                    words.way(),
-                    width * Lettering.WIDER / 2 + AROUND * words.size(),
-                    height / 2 + AROUND * words.size());
+                    way.multiply(centre.getX()).add(Wording.left(way).multiply(centre.getY())),
+                    way,
+                    bounds.getDiagonal().getX() * Lettering.WIDER / 2 + air * size,
+                    bounds.getDiagonal().getY() / 2 + air * size);
         }
 
         /** By parting the segment at the sides of the box (Liang and Barsky's way). */
@@ -91,28 +100,45 @@ final class Labels {
         }
     }
 
-    /** Gives words their place; from now on they stand in the way of others. */
-    Mark.Words place(List<Mark.Words> candidates) {
-        return placeTogether(candidates.stream().map(List::of).toList()).get(0);
+    /** Where the paper will be joined: it stands in the way only where there is room beside it. */
+    void divide(CurvePath join) {
+        joins.add(new Segment(join.start(), join.end()));
     }
 
-    /** Gives several lines of words their place together. */
-    List<Mark.Words> placeTogether(List<List<Mark.Words>> candidates) {
-        List<Mark.Words> placed = candidates.stream()
-                .filter(words -> crossings(words) == 0)
-                .findFirst()
-                .orElseGet(() -> candidates.stream()
-                        .min(Comparator.comparingLong(this::crossings))
-                        .orElseThrow());
-        placed.forEach(words -> Box.about(words).segments().forEach(inTheWay::add));
-        return placed;
+    /** From now on the words stand in the way of others. */
+    List<Mark.Words> take(List<Mark.Words> block) {
+        block.forEach(words -> Box.about(List.of(words), AROUND).segments().forEach(inTheWay::add));
+        return block;
+    }
+
+    /** The first place that is free and off the joins, or else the first that is free; each place is for lines of words that stand together. */
+    Optional<List<Mark.Words>> free(List<List<Mark.Words>> places) {
+        return free(places, AROUND);
+    }
+
+    /** The same with more air round the words, as a share of their size. */
+    Optional<List<Mark.Words>> free(List<List<Mark.Words>> places, double air) {
+        Optional<List<Mark.Words>> joined = Optional.empty();
+        for (List<Mark.Words> words : places) {
+            if (crossings(words, air, inTheWay) == 0) {
+                if (crossings(words, AROUND, joins) == 0) {
+                    return Optional.of(words);
+                }
+                joined = joined.isPresent() ? joined : Optional.of(words);
+            }
+        }
+        return joined;
+    }
+
+    List<Mark.Words> leastCrossed(List<List<Mark.Words>> places) {
+        return places.stream()
+                .min(Comparator.comparingLong(words -> crossings(words, AROUND, inTheWay)))
+                .orElseThrow();
     }
 
     /** How many lines run through the words. */
-    long crossings(List<Mark.Words> words) {
-        return words.stream()
-                .map(Box::about)
-                .mapToLong(box -> inTheWay.stream().filter(box::isCrossedBy).count())
-                .sum();
+    private static long crossings(List<Mark.Words> block, double air, List<Segment> lines) {
+        Box box = Box.about(block, air);
+        return lines.stream().filter(box::isCrossedBy).count();
     }
 }

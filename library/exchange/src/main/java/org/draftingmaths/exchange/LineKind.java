@@ -8,46 +8,46 @@ import java.util.List;
  */
 enum LineKind {
     /** A piece's outline where it carries no allowance. */
-    NET("net", "#2b2440", 0.6),
+    NET("net", Ink.DARK, 0.6),
     /** The line to cut along. */
-    CUT("cut", "#2b2440", 0.7),
+    CUT("cut", Ink.DARK, 0.7),
     /** The line to sew along, within a cut line. */
-    STITCH("stitch", "#2b2440", 0.4),
+    STITCH("stitch", Ink.DARK, 0.4),
     /** The fold of the cloth. */
-    FOLD("fold", "#2b2440", 0.6),
+    FOLD("fold", Ink.DARK, 0.6),
     /** The end of a dart, shaped for the way it is pressed. */
-    END("end", "#7a3e1d", 0.6),
+    END("end", Ink.BROWN, 0.6),
     /** A leg of a dart or of a slash. */
-    LEG("leg", "#7a3e1d", 0.4),
+    LEG("leg", Ink.BROWN, 0.4),
     /** The line that a dart is folded on. */
-    BISECTOR("bisector", "#7a3e1d", 0.3),
+    BISECTOR("bisector", Ink.BROWN, 0.3),
     /** Where to drill or to mark with a thread. */
-    DRILL("drill", "#7a3e1d", 0.4),
+    DRILL("drill", Ink.BROWN, 0.4),
     /** A level of the body. */
-    LEVEL("level", "#3f6b5c", 0.35),
+    LEVEL("level", Ink.GREEN, 0.35),
     /** The direction of the warp. */
-    GRAIN("grain", "#2b2440", 0.35),
+    GRAIN("grain", Ink.DARK, 0.35),
     /** Where two edges meet when they are sewn. */
-    NOTCH("notch", "#2b2440", 0.6),
+    NOTCH("notch", Ink.DARK, 0.6),
     /** What the piece was at an earlier step. */
-    EARLIER("earlier", "#8f8778", 0.4),
+    EARLIER("earlier", Ink.GREY, 0.4),
     /** How a draft was constructed. */
-    CONSTRUCTION("construction", "#5a5fa8", 0.3),
+    CONSTRUCTION("construction", Ink.BLUE, 0.3),
     /** The test squares, and what joins the tiles. */
-    RULE("rule", "#2b2440", 0.3),
+    RULE("rule", Ink.DARK, 0.3),
     /** A line that only divides the page. */
-    DIVISION("division", "#8f8778", 0.3);
+    DIVISION("division", Ink.GREY, 0.3);
 
     /** The width of the thinnest line on paper, in mm. */
     static final double LEAST = 0.3;
 
     private final String name;
-    private final String colour;
+    private final Ink ink;
     private final double width;
 
-    LineKind(String name, String colour, double width) {
+    LineKind(String name, Ink ink, double width) {
         this.name = name;
-        this.colour = colour;
+        this.ink = ink;
         this.width = width;
     }
 
@@ -56,7 +56,7 @@ enum LineKind {
     }
 
     String colour() {
-        return colour;
+        return ink.colour();
     }
 
     /** The width on paper at full size, in mm. */

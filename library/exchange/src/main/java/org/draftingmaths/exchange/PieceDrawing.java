@@ -57,11 +57,12 @@ final class PieceDrawing {
         this.piece = figure.piece();
         this.outline = Paper.outline(piece);
         this.pen = pen;
-        this.words = new Wording(outline, pen, labels, marks);
+        this.words = new Wording(outline, outline, pen, labels, marks);
     }
 
-    static List<Mark> of(Figure figure, Pen pen) {
+    static List<Mark> of(Figure figure, Pen pen, List<CurvePath> joins) {
         PieceDrawing drawing = new PieceDrawing(figure, pen);
+        joins.forEach(drawing.labels::divide);
         drawing.lines();
         drawing.words();
         return drawing.marks;

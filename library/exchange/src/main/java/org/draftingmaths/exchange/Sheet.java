@@ -59,7 +59,7 @@ record Sheet(double width, double height, Pen pen, List<Mark> marks, List<Place>
     }
 
     private static Cell cell(Figure figure, Pen pen, List<String> notes) {
-        List<Mark> drawn = figure.marks(pen);
+        List<Mark> drawn = figure.marks(pen, List.of());
         Bounds2D bounds = bounds(drawn);
         Vector2D home = bounds.getMin().negate();
         Vector2D size = bounds.getDiagonal();

@@ -9,7 +9,7 @@ enum Tint {
     /** Cloth that is taken up by a dart. */
     WEDGE("wedge", "#e3d5bd", false),
     /** A point. */
-    POINT("point", "#7a3e1d", true);
+    POINT("point", Ink.BROWN.colour(), true);
 
     private final String name;
     private final String colour;

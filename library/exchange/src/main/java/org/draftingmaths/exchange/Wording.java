@@ -1,10 +1,10 @@
 package org.draftingmaths.exchange;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -22,42 +22,66 @@ final class Wording {
     /** Where along its line a name may stand, best first. */
     static final double[] ALONG = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88};
 
+    /** The ways in which a label is read: to the right or upwards. */
+    static final List<Vector2D> WAYS = List.of(Vector2D.Unit.PLUS_X, Vector2D.Unit.PLUS_Y);
+
     /** So many places across and down are tried for the label. */
     private static final int TRIED = 40;
 
+    /** Round words that stand beside a piece, as a share of their size. */
+    private static final double AIR = 0.5;
+
     private final CurvePath outline;
+    private final CurvePath cloth;
     private final Pen pen;
     private final Labels labels;
     private final List<Mark> marks;
 
-    Wording(CurvePath outline, Pen pen, Labels labels, List<Mark> marks) {
+    /**
+     * Words on one piece.
+     *
+     * @param outline within which they are to stand
+     * @param cloth the outline of all its cloth, outside of which they stand where there is no room within
+     */
+    Wording(CurvePath outline, CurvePath cloth, Pen pen, Labels labels, List<Mark> marks) {
         this.outline = outline;
+        this.cloth = cloth;
         this.pen = pen;
         this.labels = labels;
         this.marks = marks;
     }
 
-    /** Words to the left of a line: inside, where the line is a side of the piece; a side too short for them has them square to it. */
+    /**
+     * Words to the left of a line: inside, where the line is a side of the piece. A side too short for them has them square to it, and
+     * where there is no room inside they stand beside the piece, along the side or square to it.
+     */
     void inside(CurvePath side, TextKind kind, String words) {
-        Stream<Mark.Words> along = sizes(kind)
-                .flatMap(size -> DoubleStream.of(ALONG)
-                        .mapToObj(share -> besideOn(side, share * side.length(), true, kind, size, words)));
-        Stream<Mark.Words> square = sizes(kind)
-                .flatMap(size -> DoubleStream.of(ALONG)
-                        .mapToObj(share -> squareTo(side, share * side.length(), kind, size, words)));
-        place(Stream.concat(along, square));
+        Stream<Mark.Words> all = Stream.of(true, false)
+                .flatMap(left -> Stream.concat(
+                        sizes(kind)
+                                .flatMap(size -> DoubleStream.of(ALONG)
+                                        .mapToObj(share ->
+                                                besideOn(side, share * side.length(), left, kind, size, words))),
+                        sizes(kind)
+                                .flatMap(size -> DoubleStream.of(ALONG)
+                                        .mapToObj(share ->
+                                                squareTo(side, share * side.length(), left, kind, size, words)))));
+        place(all);
     }
 
     /** Words along one of several lines, on either side of it; of several wordings the first for which there is room. */
     void beside(List<CurvePath> lines, double[] shares, TextKind kind, String... wordings) {
         place(Stream.of(wordings)
-                .flatMap(words -> sizes(kind)
-                        .flatMap(size -> lines.stream()
-                                .flatMap(line -> DoubleStream.of(shares)
-                                        .boxed()
-                                        .flatMap(share -> Stream.of(true, false)
-                                                .map(left -> besideOn(
-                                                        line, share * line.length(), left, kind, size, words)))))));
+                .flatMap(words -> sizes(kind).flatMap(size -> beside(lines, shares, kind, size, words))));
+    }
+
+    /** Where words of a size may stand along lines, best first. */
+    Stream<Mark.Words> beside(List<CurvePath> lines, double[] shares, TextKind kind, double size, String words) {
+        return lines.stream()
+                .flatMap(line -> DoubleStream.of(shares)
+                        .boxed()
+                        .flatMap(share -> Stream.of(true, false)
+                                .map(left -> besideOn(line, share * line.length(), left, kind, size, words))));
     }
 
     private Stream<Double> sizes(TextKind kind) {
@@ -76,12 +100,13 @@ final class Wording {
                 kind, size, Mark.Anchor.MIDDLE, line.pointAt(at).add(aside.multiply(distance)), upright, words);
     }
 
-    /** Words square to a line, from it to the left. */
-    private Mark.Words squareTo(CurvePath line, double at, TextKind kind, double size, String words) {
-        Vector2D inwards = left(line.tangentAt(at));
-        Vector2D way = upright(inwards);
+    /** Words square to a line, from it to the left or to the right. */
+    private Mark.Words squareTo(CurvePath line, double at, boolean left, TextKind kind, double size, String words) {
+        Vector2D aside =
+                left ? left(line.tangentAt(at)) : left(line.tangentAt(at)).negate();
+        Vector2D way = upright(aside);
         double half = Lettering.width(words, size) * Lettering.WIDER / 2;
-        Vector2D middle = line.pointAt(at).add(inwards.multiply(pen.mm(BESIDE) + half));
+        Vector2D middle = line.pointAt(at).add(aside.multiply(pen.mm(BESIDE) + half));
         Vector2D foot = middle.subtract(left(way).multiply(Lettering.ABOVE * size / 2));
         return new Mark.Words(kind, size, Mark.Anchor.MIDDLE, foot, way, words);
     }
@@ -98,42 +123,128 @@ final class Wording {
                         at.vectorTo(path.pointAt(to)).dot(aside)));
     }
 
-    /** Places on the piece come before places off it. */
     private void place(Stream<Mark.Words> candidates) {
-        Map<Boolean, List<Mark.Words>> on =
-                candidates.collect(Collectors.partitioningBy(words -> Inside.contains(outline, middle(words))));
-        marks.add(labels.place(
-                Stream.concat(on.get(true).stream(), on.get(false).stream()).toList()));
+        marks.addAll(placed(candidates.map(List::of).toList()));
+    }
+
+    /**
+     * Places on the piece come before places off it, and these before any other beside it, the nearest first; between its stitch line and
+     * its cut line nothing is written.
+     */
+    List<Mark.Words> placed(List<List<Mark.Words>> candidates) {
+        List<List<Mark.Words>> on = candidates.stream()
+                .filter(words -> Inside.contains(outline, middle(words.get(0))))
+                .toList();
+        return labels.take(labels.free(on)
+                .or(() -> labels.free(candidates.stream()
+                        .filter(words -> !Inside.contains(cloth, middle(words.get(0))))
+                        .toList()))
+                .or(() -> labels.free(near(candidates.get(0)), AIR))
+                .orElseGet(() -> labels.leastCrossed(candidates)));
+    }
+
+    /** Beside the cloth, the nearest place to a wanted one first. */
+    private List<List<Mark.Words>> near(List<Mark.Words> wanted) {
+        Vector2D place = middle(wanted.get(0));
+        return outside(pen.mm(TextKind.LEAST), (size, middle, way) -> level(wanted, size, middle)).stream()
+                .sorted(Comparator.comparingDouble(words -> middle(words.get(0)).distance(place)))
+                .toList();
+    }
+
+    private static List<Mark.Words> level(List<Mark.Words> block, double size, Vector2D middle) {
+        List<Mark.Words> level = new ArrayList<>();
+        for (int i = 0; i < block.size(); i++) {
+            Vector2D at = middle.add(Vector2D.of(
+                    0, ((block.size() - 1) / 2.0 - i) * LINES * size - Lettering.ABOVE * size / 2));
+            level.add(new Mark.Words(
+                    block.get(i).kind(),
+                    size,
+                    Mark.Anchor.MIDDLE,
+                    at,
+                    Vector2D.Unit.PLUS_X,
+                    block.get(i).text()));
+        }
+        return level;
     }
 
     private static Vector2D middle(Mark.Words words) {
         return words.box().get(0).lerp(words.box().get(2), 0.5);
     }
 
-    /** The label stands upright as near to the middle of the piece as there is room; in a narrow piece along its grain. */
+    /**
+     * The label stands upright as near to the middle of the piece as there is room, in smaller letters if need be, or turned; a piece
+     * too narrow for it has it beside it.
+     */
     void label(List<String> lines) {
-        Bounds2D box = outline.bounds();
-        List<List<Mark.Words>> places = new ArrayList<>();
-        for (double size : sizes(TextKind.PLAIN).toList()) {
-            for (Vector2D way : List.of(Vector2D.Unit.PLUS_X, Vector2D.Unit.PLUS_Y)) {
-                middles(box).forEach(middle -> places.add(block(lines, middle, way, size)));
-            }
-        }
-        marks.addAll(labels.placeTogether(places));
+        label(sizes(TextKind.PLAIN).toList(), WAYS, (size, middle, way) -> block(lines, middle, way, size));
+    }
+
+    /** Lines of words in letters of a size about a middle. */
+    interface Block {
+        List<Mark.Words> about(double size, Vector2D middle, Vector2D way);
+    }
+
+    private void label(List<Double> sizes, List<Vector2D> ways, Block block) {
+        List<List<Mark.Words>> on = sizes.stream()
+                .flatMap(size -> within(size, ways, block).stream())
+                .toList();
+        marks.addAll(labels.take(labels.free(on)
+                .or(() -> labels.free(
+                        sizes.stream()
+                                .flatMap(size -> outside(size, block).stream())
+                                .toList(),
+                        AIR))
+                .orElseGet(() -> labels.leastCrossed(on))));
+    }
+
+    /** The places of a block within the piece, the nearest to its middle first. */
+    List<List<Mark.Words>> within(double size, List<Vector2D> ways, Block block) {
+        return ways.stream()
+                .flatMap(way -> middles(outline.bounds()).stream().map(middle -> block.about(size, middle, way)))
+                .toList();
+    }
+
+    /** The places of a level block beside the cloth or below it: those in its hollows first, then those that need the least paper more. */
+    private List<List<Mark.Words>> outside(double size, Block block) {
+        Bounds2D box = cloth.bounds();
+        Vector2D room = bounds(block.about(size, Vector2D.ZERO, Vector2D.Unit.PLUS_X))
+                .getDiagonal()
+                .multiply(Lettering.WIDER / 2)
+                .add(Vector2D.of(2 * AIR * size, 2 * AIR * size));
+        Bounds2D about = Bounds2D.from(box.getMin().subtract(room), box.getMax().add(room));
+        return grid(about)
+                .filter(middle -> !Inside.contains(cloth, middle))
+                .map(middle -> block.about(size, middle, Vector2D.Unit.PLUS_X))
+                .filter(words -> bounds(words).getMax().getY() <= box.getMax().getY())
+                .sorted(Comparator.<List<Mark.Words>>comparingDouble(words -> area(box, bounds(words)))
+                        .thenComparingDouble(
+                                words -> bounds(words).getCentroid().distance(box.getCentroid())))
+                .toList();
+    }
+
+    private static double area(Bounds2D one, Bounds2D other) {
+        Vector2D all = Bounds2D.builder().add(one).add(other).build().getDiagonal();
+        return all.getX() * all.getY();
+    }
+
+    private static Bounds2D bounds(List<Mark.Words> words) {
+        return Sheet.bounds(List.copyOf(words));
+    }
+
+    private static Stream<Vector2D> grid(Bounds2D box) {
+        Vector2D size = box.getDiagonal();
+        return IntStream.range(1, TRIED)
+                .boxed()
+                .flatMap(i -> IntStream.range(1, TRIED)
+                        .mapToObj(
+                                j -> box.getMin().add(Vector2D.of(size.getX() * i / TRIED, size.getY() * j / TRIED))));
     }
 
     private List<Vector2D> middles(Bounds2D box) {
         Vector2D centre = box.getCentroid();
-        Vector2D size = box.getDiagonal();
-        List<Vector2D> middles = new ArrayList<>();
-        for (int i = 1; i < TRIED; i++) {
-            for (int j = 1; j < TRIED; j++) {
-                middles.add(box.getMin().add(Vector2D.of(size.getX() * i / TRIED, size.getY() * j / TRIED)));
-            }
-        }
-        return middles.stream()
+        return grid(box)
                 .filter(middle -> Inside.contains(outline, middle))
-                .sorted((a, b) -> Double.compare(a.distance(centre), b.distance(centre)))
+                .sorted(Comparator.comparingDouble(centre::distance))
                 .toList();
     }
 

@@ -75,7 +75,7 @@ class FinishedDrawingTest {
     @Test
     void theFoldIsNotACutLine() {
         FinalPattern pattern = pattern(Role.FOLD);
-        List<Mark> marks = FinishedDrawing.of(pattern, Pen.PAPER);
+        List<Mark> marks = FinishedDrawing.of(pattern, Pen.PAPER, List.of());
         List<CurvePath> cut = strokes(marks, LineKind.CUT);
         List<CurvePath> fold = strokes(marks, LineKind.FOLD);
         assertThat(fold).hasSize(1);
@@ -91,14 +91,14 @@ class FinishedDrawingTest {
     @Test
     void withoutAFoldTheWholeOutlineIsCut() {
         FinalPattern pattern = pattern(Role.SEAM);
-        List<CurvePath> cut = strokes(FinishedDrawing.of(pattern, Pen.PAPER), LineKind.CUT);
+        List<CurvePath> cut = strokes(FinishedDrawing.of(pattern, Pen.PAPER, List.of()), LineKind.CUT);
         assertThat(length(cut)).isCloseTo(pattern.cut().outline().length(), within(1e-9));
     }
 
     @Test
     void everySnipAndDrillPointIsDrawn() {
         FinalPattern pattern = pattern(Role.FOLD);
-        List<Mark> marks = FinishedDrawing.of(pattern, Pen.PAPER);
+        List<Mark> marks = FinishedDrawing.of(pattern, Pen.PAPER, List.of());
         assertThat(pattern.snips()).hasSizeGreaterThan(4);
         assertThat(strokes(marks, LineKind.NOTCH)).hasSameSizeAs(pattern.snips());
         assertThat(strokes(marks, LineKind.NOTCH))
@@ -114,7 +114,7 @@ class FinishedDrawingTest {
     @EnumSource(Scale.class)
     void wordsStandInsideTheStitchLine(Scale scale) {
         FinalPattern pattern = pattern(Role.FOLD);
-        List<Mark> marks = FinishedDrawing.of(pattern, new Pen(scale.times()));
+        List<Mark> marks = FinishedDrawing.of(pattern, new Pen(scale.times()), List.of());
         List<Mark.Words> words = marks.stream()
                 .filter(Mark.Words.class::isInstance)
                 .map(Mark.Words.class::cast)

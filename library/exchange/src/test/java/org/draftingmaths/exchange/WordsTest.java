@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.Block;
@@ -12,11 +13,20 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Inside;
 import org.draftingmaths.curve.Meets;
 import org.draftingmaths.dart.Darts;
+import org.draftingmaths.finish.Allowances;
+import org.draftingmaths.finish.Cutting;
+import org.draftingmaths.finish.Facings;
+import org.draftingmaths.finish.FinalPattern;
+import org.draftingmaths.finish.Give;
+import org.draftingmaths.finish.Hems;
+import org.draftingmaths.finish.Marking;
+import org.draftingmaths.finish.TitleBlock;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.measure.ProportionRules;
 import org.draftingmaths.measure.Wearer;
+import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Spot;
@@ -60,7 +70,7 @@ class WordsTest {
     @ParameterizedTest(name = "bust {0}, {1}")
     @MethodSource("figures")
     void nothingRunsThroughWords(double bust, Scale scale, Figure figure) {
-        List<Mark> marks = PieceDrawing.of(figure, new Pen(scale.times()));
+        List<Mark> marks = PieceDrawing.of(figure, new Pen(scale.times()), List.of());
         List<Mark.Words> words = words(marks);
         assertThat(words).hasSizeGreaterThan(8);
         for (int i = 0; i < words.size(); i++) {
@@ -90,11 +100,102 @@ class WordsTest {
     @MethodSource("figures")
     void wordsStandOnThePiece(double bust, Scale scale, Figure figure) {
         CurvePath outline = Paper.outline(figure.piece());
-        for (Mark.Words each : words(PieceDrawing.of(figure, new Pen(scale.times())))) {
+        for (Mark.Words each : words(PieceDrawing.of(figure, new Pen(scale.times()), List.of()))) {
             assertThat(each.box())
                     .as("'%s'", each.text())
                     .allMatch(corner -> Inside.of(outline, corner) == Inside.Where.INSIDE);
         }
+    }
+
+    /** Narrow pieces: facings of 45 and 60 mm and what is turned up, net and finished, reduced as sketches are. */
+    static Stream<Arguments> narrow() {
+        return Stream.of(80, 104, 122)
+                .flatMap(bust -> DoubleStream.of(1, 1.5, 2, 2.5, 3.2, 4)
+                        .boxed()
+                        .flatMap(factor -> narrow(bust).stream().map(piece -> Arguments.of(bust, factor, piece))));
+    }
+
+    private static List<Piece> narrow(double bust) {
+        Measurements body = Measurements.of("size", Wearer.ADULT)
+                .with(Measure.BUST, Length.cm(bust))
+                .with(Measure.WAIST, Length.cm(bust - 16))
+                .with(Measure.HIP, Length.cm(bust + 9))
+                .filledBy(ProportionRules.TORSO);
+        Draft draft = TorsoBlock.draft(body, Ease.CLOSE_FITTING).draft();
+        List<Piece> pieces = new ArrayList<>();
+        for (String edge : List.of("neckline", "armhole")) {
+            List<Facings.On> edges = List.of(new Facings.On("front", edge), new Facings.On("back", edge));
+            pieces.addAll(Facings.separate(draft, edge + " facing", edges, edge.equals("armhole") ? 45 : 60)
+                    .pieces());
+        }
+        pieces.add(Hems.turnUp(draft.piece("front"), "hem", 30, new Give(0.04, 0.04))
+                .piece());
+        return pieces;
+    }
+
+    /** What has no room on a narrow piece stands beside it, whole; nothing runs through it, nor between its lines. */
+    @ParameterizedTest(name = "bust {0}, {1}")
+    @MethodSource("narrow")
+    void wordsStandWhollyOnANarrowPieceOrBesideIt(double bust, double factor, Piece piece) {
+        Pen pen = new Pen(factor);
+        whole(
+                PieceDrawing.of(Figure.of("net", piece), pen, List.of()),
+                Paper.outline(piece),
+                Paper.outline(piece),
+                pen);
+        FinalPattern pattern = FinalPattern.of(
+                piece,
+                Allowances.of(Length.mm(10)),
+                Marking.DEFAULT.letters(Length.mm(3.5), Length.mm(2.6)),
+                new TitleBlock("Festival tunic", "38", 1, 6, List.of(Cutting.once()), "version 1"));
+        if (factor > 1) {
+            List<Mark> marks = FinishedDrawing.of(pattern, pen, List.of());
+            whole(marks, pattern.net(), pattern.cut().outline(), pen);
+            List<Mark.Words> title = words(marks).stream()
+                    .filter(each -> each.kind() == TextKind.CAPTION || each.kind() == TextKind.PLAIN)
+                    .filter(each -> !each.text().equals("place on the fold"))
+                    .toList();
+            assertThat(title).hasSize(5);
+            for (int i = 1; i < title.size(); i++) {
+                Vector2D[] between = {
+                    middle(title.get(i - 1)), middle(title.get(i)),
+                };
+                assertThat(strokes(marks))
+                        .allMatch(line ->
+                                Meets.of(CurvePath.polyline(between), line).isEmpty());
+            }
+        }
+    }
+
+    private static void whole(List<Mark> marks, CurvePath net, CurvePath cut, Pen pen) {
+        List<Mark.Words> words = words(marks);
+        assertThat(words).isNotEmpty();
+        for (int i = 0; i < words.size(); i++) {
+            Mark.Words each = words.get(i);
+            CurvePath box = box(each);
+            assertThat(each.box().stream().allMatch(corner -> Inside.of(net, corner) == Inside.Where.INSIDE)
+                            || each.box().stream().allMatch(corner -> Inside.of(cut, corner) == Inside.Where.OUTSIDE))
+                    .as("'%s' on the piece or beside it", each.text())
+                    .isTrue();
+            assertThat(strokes(marks))
+                    .as("lines clear of '%s'", each.text())
+                    .allMatch(line -> Meets.of(box, line).isEmpty());
+            assertThat(words.subList(0, i))
+                    .as("words clear of '%s'", each.text())
+                    .allMatch(other -> Meets.of(box, box(other)).isEmpty());
+            assertThat(each.size()).isGreaterThanOrEqualTo(pen.mm(TextKind.LEAST) - 1e-9);
+        }
+    }
+
+    private static List<CurvePath> strokes(List<Mark> marks) {
+        return marks.stream()
+                .filter(Mark.Stroke.class::isInstance)
+                .flatMap(mark -> ((Mark.Stroke) mark).paths().stream())
+                .toList();
+    }
+
+    private static Vector2D middle(Mark.Words words) {
+        return words.box().get(0).lerp(words.box().get(2), 0.5);
     }
 
     private static List<Mark.Words> words(List<Mark> marks) {
@@ -120,7 +221,7 @@ class WordsTest {
     @ParameterizedTest(name = "bust {0}, {1}")
     @MethodSource("figures")
     void noLettersAreTooSmallToRead(double bust, Scale scale, Figure figure) {
-        words(PieceDrawing.of(figure, new Pen(scale.times())))
+        words(PieceDrawing.of(figure, new Pen(scale.times()), List.of()))
                 .forEach(each -> assertThat(each.size() / scale.times()).isGreaterThanOrEqualTo(2.6));
     }
 
