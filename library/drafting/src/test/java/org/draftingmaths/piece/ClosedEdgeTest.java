@@ -142,7 +142,9 @@ class ClosedEdgeTest {
                 .isCloseTo(inner + (160 - innerWas) * (line.length() - inner) / (length - innerWas), within(SAME));
         requireUndone(piece, done);
         assertThat(done.ledger().sentences(Steps.DEFAULT))
-                .contains("Redraw 'neckline', with 'outer dart' and 'inner dart' folded.");
+                .anySatisfy(sentence -> assertThat(sentence)
+                        .startsWith("Redraw on 'back': 'neckline' to")
+                        .endsWith(", with 'outer dart' and 'inner dart' folded."));
     }
 
     /** Two darts in one neckline, and notches before, between and behind them. */

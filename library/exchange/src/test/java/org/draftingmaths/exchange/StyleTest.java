@@ -272,6 +272,8 @@ class StyleTest {
         assertThat(facedPouch(false, Role.SEAM, Cutting.Cloth.INTERFACING))
                 .contains("Put the interfacing on 'front facing' and 'back facing' before", "understitch it")
                 .doesNotContain("clip them", "No interfacing");
+    }
+
     @Test
     void aPieceNamedTwiceIsRefused() {
         assertThatThrownBy(() ->

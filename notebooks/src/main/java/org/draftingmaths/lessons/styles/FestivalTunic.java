@@ -166,7 +166,7 @@ public final class FestivalTunic {
                 "Flare both side seams alike", draft -> new SideFlare(240, 25, 80).atBoth(draft, side, "hem", "hem"));
     }
 
-    /** By four degrees on either piece; the hinge leaves a corner in the armhole, which is drawn in one curve again and kept as long as it was. */
+    /** By four degrees on either piece. */
     private static Reworked spread(Piece piece) {
         Slash slash = Slash.straight(
                 "slash",
@@ -174,12 +174,7 @@ public final class FestivalTunic {
                 Spot.on("armhole", 0.35 * piece.edge("armhole").length()));
         double length = Measured.at(piece, slash.mouth()).distance(Measured.at(piece, slash.end()));
         Reworked spread = Spread.hinged(piece, slash, 2 * length * Math.sin(Math.toRadians(2)));
-        return spread.then(Smooth.edgeTo(
-                spread.piece(),
-                "armhole",
-                new Smooth.Blend.Rounded(40),
-                Smooth.Ends.AS_DRAWN,
-                Lengths.folded(piece, "armhole")));
+        return Moves.smoothAtHinge(piece, spread, "armhole");
     }
 
     private static Reworked hem(Piece piece) {

@@ -8,6 +8,7 @@ import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.BiasStrips;
 import org.draftingmaths.finish.Facing;
 import org.draftingmaths.finish.Facings;
+import org.draftingmaths.fullness.Smooth;
 import org.draftingmaths.ledger.Fact;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
@@ -18,6 +19,7 @@ import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.Truing;
@@ -58,6 +60,16 @@ final class Moves {
                     piece + " " + name, Seam.Mate.of(piece, edge), Seam.Mate.of(piece + " " + name + " facing", edge)));
         }
         return style.adding("Trace the " + name + " facings", facing.pieces(), seams, facing.ledger());
+    }
+
+    /** A slash leaves a corner in the edge in which it is hinged; the edge is rounded there and kept as long as it was. */
+    static Reworked smoothAtHinge(Piece before, Reworked spread, String edge) {
+        return spread.then(Smooth.edgeTo(
+                spread.piece(),
+                edge,
+                new Smooth.Blend.Rounded(40),
+                Smooth.Ends.AS_DRAWN,
+                Lengths.folded(before, edge)));
     }
 
     /** A facing that is trimmed where it could peep out is a little shorter than its edge, and is stretched to it. */

@@ -162,7 +162,8 @@ public final class ReadersBlouse {
         }
         double hinge = 0.6 * front.edge("armhole").length();
         CowlLines more = dart.hinged(CowlLines.Hinge.on(dart.anchor() + 60, "armhole", hinge));
-        return Cowls.byLength(front, more, half, Hang.CATENARY).drawn();
+        return Moves.smoothAtHinge(
+                front, Cowls.byLength(front, more, half, Hang.CATENARY).drawn(), "armhole");
     }
 
     /** The back neck; the front neck has its facing in one. */
