@@ -30,7 +30,10 @@ final class SideBalance {
 
     private static boolean isSide(Draft draft, Seam.Mate mate) {
         Seam.Part part = mate.parts().get(0);
-        if (mate.parts().size() > 1 || part.from().isPresent() || part.to().isPresent()) {
+        if (mate.parts().size() > 1
+                || part.mirrored()
+                || part.from().isPresent()
+                || part.to().isPresent()) {
             return false;
         }
         Piece piece = draft.piece(part.piece());

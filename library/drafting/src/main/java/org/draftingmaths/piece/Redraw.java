@@ -323,7 +323,7 @@ public final class Redraw {
             String name = "'" + dart.dart() + "'";
             ledger = ledger.then(Ledger.of(
                     new Change(
-                            "legs of " + name,
+                            "length of the legs of " + name,
                             Quantity.LENGTH,
                             dart.before().length(),
                             dart.newBefore().length()),

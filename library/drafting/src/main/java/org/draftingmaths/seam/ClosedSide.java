@@ -129,6 +129,15 @@ record ClosedSide(Piece piece, Seam.Mate side, List<CurvePath> stretches, List<N
         return Redraw.stretches(piece, lines, Map.of(), Map.of(side.edge(), places(parts, moves)));
     }
 
+    /** The piece with the curve of this side longer all along; notches keep their share of their stretch. */
+    Reworked curved(double by) {
+        ClosedSide bare = new ClosedSide(piece, side, stretches, List.of(), asked);
+        List<Part> parts = bare.parts();
+        bare.bend(parts, 1, by);
+        return Redraw.stretches(
+                piece, Map.of(side.edge(), along(bare.drawn(parts), side.forward())), Map.of(), Map.of());
+    }
+
     private static double atEnd(List<SeamTruing.Moved> moves, Truing.End end) {
         return moves.stream()
                 .filter(move -> move.may() instanceof SeamTruing.AtEnd at && at.end() == end)

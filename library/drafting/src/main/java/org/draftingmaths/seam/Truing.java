@@ -5,7 +5,6 @@ import java.util.Map;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
-import org.draftingmaths.curve.SetLength;
 import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
@@ -72,7 +71,8 @@ public final class Truing {
 
     /**
      * Brings one edge of a seam to the sewn length of its mate by its curve alone: its ends and the directions there stay, and
-     * its handles are made longer or shorter by the factor nearest to 1 that does it.
+     * its handles are made longer or shorter by the factor nearest to 1 that does it. A dart's mouth stays, with its legs, and so do the directions
+     * there; notches keep their share of their stretch.
      *
      * @param draft the draft
      * @param seam one of its seams
@@ -81,18 +81,12 @@ public final class Truing {
      * @return the changed piece and what was done
      * @throws IllegalArgumentException when the mate is not of the seam
      * @throws DraftingException when more than the limit would be needed, when the edge has no curve that could give as much, or
-     *     when an opening breaks it
+     *     when an opening in it is not sewn shut
      */
     public static Reworked reshape(Draft draft, Seam seam, Seam.Mate mate, double limit) {
         double change = missing(draft, seam, mate);
         requireWithin(mate, change, limit);
-        Piece piece = draft.piece(mate.piece());
-        CurvePath line = Paper.edge(piece, mate.edge());
-        try {
-            return Redraw.edges(piece, Map.of(mate.edge(), SetLength.of(line, line.length() + change)));
-        } catch (IllegalArgumentException cannot) {
-            throw new DraftingException(asked(mate), cannot.getMessage().replaceAll("\\.$", ""));
-        }
+        return ClosedSide.of(draft.piece(mate.piece()), mate, asked(mate)).curved(change);
     }
 
     private static String asked(Seam.Mate mate) {

@@ -226,6 +226,8 @@ class DartedSeamTruingTest {
             boolean atStop = by(trued, side, Truing.End.STOP) != 0 && meets(before, edge, sewn.end());
             if (!edge.name().equals(side.edge()) && !atStart && !atStop) {
                 assertThat(after.edge(edge.name())).isEqualTo(edge);
+            } else if (!edge.name().equals(side.edge())) {
+                requireArrivals(before, after, edge.name());
             }
         }
         boolean notchesStay = trued.moves().stream().noneMatch(move -> move.may() instanceof SeamTruing.AtNotch);
@@ -237,6 +239,20 @@ class DartedSeamTruingTest {
                                         .point()))
                         .isLessThan(1e-8);
             }
+        }
+    }
+
+    /** A neighbour that is carried leaves and arrives as it did, wherever it ends in a curve: squares at its corners stay squares. */
+    private static void requireArrivals(Piece before, Piece after, String edge) {
+        CurvePath first = Redraw.first(before, edge);
+        CurvePath last = Redraw.last(before, edge);
+        if (first.curves().get(0) instanceof Cubic) {
+            assertThat(Redraw.first(after, edge).startTangent().distance(first.startTangent()))
+                    .isLessThan(1e-9);
+        }
+        if (last.curves().get(last.curves().size() - 1) instanceof Cubic) {
+            assertThat(Redraw.last(after, edge).endTangent().distance(last.endTangent()))
+                    .isLessThan(1e-9);
         }
     }
 
@@ -477,6 +493,25 @@ class DartedSeamTruingTest {
                 .noneSatisfy(factor -> assertThat(factor).isEqualTo(1));
         requireFolds(after, "dart");
         assertThat(Checks.piece(after, 0.5)).extracting(Finding::kind).doesNotContain(Finding.Kind.OUTLINE_CROSSES);
+    }
+
+    /** The curve alone, all of the edge at once: as the least moves have it, with a notch at its share of the stretch. */
+    @Test
+    void theCurveOfADartedEdgeGives() {
+        Piece front = bent(Leg.BEFORE);
+        Draft draft = banded(front, "side seam", false, 2);
+        Seam seam = draft.seams().get(0);
+        Piece least = SeamTruing.of(draft, seam, List.of(new SeamTruing.InCurve(seam.first(), 1, 1)), 6)
+                .draft()
+                .piece("front");
+        double below = Redraw.first(front, "side seam").length();
+        Draft marked = draft.with(front.notched(new Notch("side seam", below / 4, Beside.BEFORE)));
+        Piece after = Truing.reshape(marked, seam, seam.first(), 6).piece();
+        assertThat(Walk.of(marked.with(after), seam).difference()).isCloseTo(0, within(1e-6));
+        assertThat(after.edge("side seam")).isEqualTo(least.edge("side seam"));
+        assertThat(after.notches().get(0).arc())
+                .isCloseTo(Redraw.first(after, "side seam").length() / 4, within(1e-9));
+        requireDarts(front, after);
     }
 
     private static Cubic only(CurvePath line) {

@@ -90,7 +90,7 @@ class WalkTest {
                 .extracting(finding -> finding.sentence(Steps.DEFAULT))
                 .containsExactly(
                         "seam 'side', 'seam' of 'left' on 'seam' of 'right': the notches have no partners; measured 1, expected"
-                                + " 0, off by 1, tolerance 0.");
+                                + " 0, off by 1, tolerance 0. Give every notch its partner at the same distance, or take it away.");
     }
 
     @Test

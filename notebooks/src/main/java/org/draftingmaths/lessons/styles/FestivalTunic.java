@@ -26,7 +26,6 @@ import org.draftingmaths.fullness.Spread;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
-import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
