@@ -134,6 +134,8 @@ public record Finding(
         LABEL_SILENT("the labels do not say it"),
         /** A piece of the draft that is not among those that are cut. */
         PIECE_UNCUT("the piece is not among those that are cut"),
+        /** An edge of a whole style that is to be sewn, and that no seam takes. */
+        EDGE_UNSEWN("no seam takes the edge"),
         /** Edges that are sewn together of which one is there more often than the other when all is cut. */
         MATES_UNCUT("what is sewn together is not cut equally often"),
         /** A figure in inches and the one beside it in centimetres cannot be one length. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.finish.Cutting;
@@ -245,7 +244,7 @@ final class OrderOfMake {
             for (Piece piece : style.draft().pieces()) {
                 boolean isDone = sets.stream().anyMatch(set -> set.has(piece.name()));
                 piece.edges().stream()
-                        .filter(edge -> !isSewn(style, piece.name(), edge.name()))
+                        .filter(edge -> !PieceSet.isSewn(style.draft(), piece.name(), edge.name()))
                         .filter(edge -> !Hems.isTurnedEnd(edge.name()) && !Unfold.isImage(piece, edge.name()))
                         .filter(edge -> !(isDone && Facings.isOuterEdge(edge.name())))
                         .filter(edge -> ending != Ending.NOTHING && Ending.of(edge) == ending)
@@ -337,13 +336,6 @@ final class OrderOfMake {
                 .mapToDouble(each -> each.cut().side(edge).width())
                 .findFirst()
                 .orElse(0);
-    }
-
-    private static boolean isSewn(Style style, String piece, String edge) {
-        return style.draft().seams().stream()
-                .flatMap(seam -> Stream.of(seam.first(), seam.second()))
-                .flatMap(mate -> mate.parts().stream())
-                .anyMatch(part -> part.piece().equals(piece) && part.edge().equals(edge));
     }
 
     /** One, two and three. */

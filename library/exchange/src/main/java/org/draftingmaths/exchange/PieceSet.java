@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.draftingmaths.finish.Cutting;
+import org.draftingmaths.finish.Hems;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Draft;
@@ -37,7 +39,28 @@ final class PieceSet {
                         "Say how often it is cut, of which cloth.")));
         // What is caught in may lie in two layers, as a strap that is turned through.
         draft.seams().stream().filter(seam -> !seam.caught()).forEach(seam -> mates(seam, draft, cuts, findings));
+        draft.pieces().forEach(piece -> unsewn(draft, piece, findings));
         return findings;
+    }
+
+    /** A whole style says of every edge that is to be sewn what it is sewn to; an end that is turned in with a hem has its seam in the hem's. */
+    private static void unsewn(Draft draft, Piece piece, List<Finding> findings) {
+        piece.edges().stream()
+                .filter(edge -> edge.role() == Role.SEAM && !isSewn(draft, piece.name(), edge.name()))
+                .filter(edge -> !Hems.isTurnedEnd(edge.name()) && !Unfold.isImage(piece, edge.name()))
+                .forEach(edge -> findings.add(counted(
+                        Finding.Kind.EDGE_UNSEWN,
+                        "'" + edge.name() + "' of '" + piece.name() + "'",
+                        0,
+                        1,
+                        "Declare its seam; or draw it as a finished edge, if it is turned in or bound.")));
+    }
+
+    static boolean isSewn(Draft draft, String piece, String edge) {
+        return draft.seams().stream()
+                .flatMap(seam -> Stream.of(seam.first(), seam.second()))
+                .flatMap(mate -> mate.parts().stream())
+                .anyMatch(part -> part.piece().equals(piece) && part.edge().equals(edge));
     }
 
     private static void said(String what, String says, List<Finding> findings) {

@@ -50,8 +50,9 @@ public final class FerryDress {
     private static final Crossing NECK = Crossing.of("shoulder", "front", "back", "neckline");
     private static final Crossing ARM = Crossing.of("shoulder", "front", "back", "armhole");
 
-    /** The neckline and its facing come to a point at the centre front, and are meant to. */
-    private static final DraftLimits V_NECK = DraftLimits.COMMON
+    /** The neckline and its facing come to a point at the centre front; the ends of the flounce are rolled with its hem. */
+    private static final DraftLimits MEANT = DraftLimits.COMMON
+            .meaning(Finding.Kind.EDGE_UNSEWN, "arm flounce")
             .meaning(Finding.Kind.FOLD_NOT_SQUARE, "neckline")
             .meaning(Finding.Kind.FOLD_NOT_SQUARE, "outer edge");
 
@@ -135,7 +136,7 @@ public final class FerryDress {
                                 .small(),
                         ToCut.of("arm binding", Moves.binding(BINDING), Cutting.pair())
                                 .small()),
-                V_NECK);
+                MEANT);
     }
 
     /** Match points at the dart's point and 45 mm to either side of it. */
