@@ -60,15 +60,16 @@ public final class Svg {
         return written(laid(List.of(figures), Double.MAX_VALUE, pixels), pixels);
     }
 
-    /** A picture of many pieces, twice as wide as one, in as many rows as show them largest where it may be half as high as it is wide. */
+    /** A picture of many pieces, half as wide as one row of them, in as many rows as show them largest where it may be half as high as it is wide. */
     static String overview(List<Figure> figures) {
+        double pixels = ON_SCREEN * ((figures.size() + 1) / 2);
         double all = sketch(figures, Pen.PAPER, Double.MAX_VALUE).width();
-        Sheet best = laid(figures, Double.MAX_VALUE, 2 * ON_SCREEN);
+        Sheet best = laid(figures, Double.MAX_VALUE, pixels);
         for (int rows = 2; rows <= 4; rows++) {
-            Sheet next = laid(figures, 1.1 * all / rows, 2 * ON_SCREEN);
+            Sheet next = laid(figures, 1.1 * all / rows, pixels);
             best = Math.max(next.width(), 2 * next.height()) < Math.max(best.width(), 2 * best.height()) ? next : best;
         }
-        return written(best, 2 * ON_SCREEN);
+        return written(best, pixels);
     }
 
     /** Letters as large as they can be read at this many pixels; a row is no wider than that, unless by one piece. */
