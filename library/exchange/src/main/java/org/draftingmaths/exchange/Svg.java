@@ -62,7 +62,8 @@ public final class Svg {
 
     /** A picture of many pieces, half as wide as one row of them, in as many rows as show them largest where it may be half as high as it is wide. */
     static String overview(List<Figure> figures) {
-        double pixels = ON_SCREEN * ((figures.size() + 1) / 2);
+        int half = (figures.size() + 1) / 2;
+        double pixels = ON_SCREEN * half;
         double all = sketch(figures, Pen.PAPER, Double.MAX_VALUE).width();
         Sheet best = laid(figures, Double.MAX_VALUE, pixels);
         for (int rows = 2; rows <= 4; rows++) {
