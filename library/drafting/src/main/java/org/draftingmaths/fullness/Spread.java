@@ -195,8 +195,7 @@ public final class Spread {
         for (Opened each : slashes) {
             Slash slash = each.slash();
             motions.put(slash.name(), motion(cut.piece(), each));
-            told = told.then(new Spreading(
-                    slash.name(), slash.mouth().words(), slash.end().words(), each.gap(), each.farGap()));
+            told = told.then(new Spreading(slash.name(), slash.mouth(), slash.end(), each.gap(), each.farGap()));
         }
         Reworked open = Panels.open(cut.piece(), motions, stay, asked(slashes));
         return new Reworked(open.piece(), told.then(cut.ledger()).then(open.ledger()));

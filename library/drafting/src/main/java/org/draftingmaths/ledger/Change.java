@@ -15,6 +15,9 @@ public record Change(String what, Quantity quantity, double before, double after
     /** How far two figures may lie apart by rounding alone, as a share of the larger. */
     private static final double ROUNDING = 1e-11;
 
+    /** An eighth of an inch in mm, one step of a tape. */
+    private static final double TAPE = 3.175;
+
     /**
      * Whether the figure is the same but for rounding.
      *
@@ -32,10 +35,10 @@ public record Change(String what, Quantity quantity, double before, double after
             return "The " + what + " stays " + now + ".";
         }
         if (isNothing(before)) {
-            return "The " + what + " is now " + now + "; there was none before.";
+            return "The " + what + " is now " + small(after, now) + "; there was none before.";
         }
         if (isNothing(after)) {
-            return "The " + what + " was " + then + "; nothing of it is left.";
+            return "The " + what + " was " + small(before, then) + "; nothing of it is left.";
         }
         if (!then.equals(now)) {
             return "The " + what + " goes from " + then + " to " + now + ".";
@@ -44,6 +47,11 @@ public record Change(String what, Quantity quantity, double before, double after
         return fine.equals(quantity.printFinely(0))
                 ? "The " + what + " stays " + now + ", as near as can be drawn."
                 : "The " + what + " stays near " + now + ", " + fine + (after > before ? " more." : " less.");
+    }
+
+    /** A length that a tape would show as nothing or next to it is told finely. */
+    private String small(double figure, String printed) {
+        return quantity == Quantity.LENGTH && Math.abs(figure) < TAPE ? quantity.printFinely(figure) : printed;
     }
 
     private static boolean isNothing(double figure) {

@@ -47,7 +47,7 @@ public sealed interface Step extends Entry {
                 case GATHERS -> "its surplus is gathered";
                 case FLARE -> "its surplus hangs free";
             };
-            return "Leave '" + opening + "' unsewn: " + surplus + ".";
+            return "Leave '" + opening + "' unsewn" + (far ? " at its other end" : "") + ": " + surplus + ".";
         }
     }
 
@@ -223,7 +223,7 @@ public sealed interface Step extends Entry {
         public String sentence(Steps steps) {
             String goOn = "Draw the piece on beyond '" + edge.name() + "', and mark where that was as the line '" + line
                     + "'";
-            return goOn + (edge.role() == Role.HEM ? "; the hem is turned up on it." : ".");
+            return goOn + (edge.role() == Role.HEM ? "; the hem is turned on it." : ".");
         }
     }
 

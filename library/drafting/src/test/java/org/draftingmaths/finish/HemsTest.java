@@ -316,7 +316,7 @@ class HemsTest {
         TurnUp made = Hems.turnUp(flared(200, 700, 1.3), "hem", 15, GIVE);
         assertThat(made.ledger().sentences(Steps.DEFAULT))
                 .containsExactly(
-                        "Draw the piece on beyond 'hem', and mark where that was as the line 'hem line'; the hem is turned up on it.",
+                        "Draw the piece on beyond 'hem', and mark where that was as the line 'hem line'; the hem is turned on it.",
                         "From 0 in (0.0 cm) to 46 1/8 in (117.0 cm) along, the hem is convex and turns by 74.5°: the raw edge is"
                                 + " 1 1/2 in (3.9 cm) too long; ease it in.");
         assertThat(new HemPart(0, 100, -0.2, 20).sentence(Steps.DEFAULT))

@@ -365,8 +365,8 @@ class SpreadTest {
         Slash slash = Slash.straight("flare", Spot.on("hem", 100), Spot.on("waist", 200));
         assertThat(Spread.hinged(panel(300, 600), slash, 50).ledger().sentences(Steps.DEFAULT))
                 .startsWith(
-                        "Spread 'flare' by 2 in (5.0 cm) at 'hem' at 100.0 mm, hinged at 'waist' at 200.0 mm, which keeps"
-                                + " its length.");
+                        "Spread 'flare' by 2 in (5.0 cm) at 'hem', 3 7/8 in (10.0 cm) along, hinged at 'waist', 7 7/8 in (20.0 cm)"
+                                + " along, which keeps its length.");
     }
 
     @Test

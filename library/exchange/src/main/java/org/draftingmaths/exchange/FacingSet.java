@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.Straight;
 import org.draftingmaths.finish.Facings;
@@ -25,8 +26,9 @@ import org.draftingmaths.unit.Steps;
  *
  * @param pieces the facings
  * @param seams the seams by which they are sewn to the garment, in order; at least one
+ * @param ends the edges by which they are joined, as they are called on the garment too
  */
-record FacingSet(List<Piece> pieces, List<Seam> seams) {
+record FacingSet(List<Piece> pieces, List<Seam> seams, Set<String> ends) {
 
     /** What turns by more, in radians, is a corner to be clipped or cut across. */
     private static final double CORNER = Math.toRadians(20);
@@ -52,7 +54,12 @@ record FacingSet(List<Piece> pieces, List<Seam> seams) {
                         group.stream().map(draft::piece).toList(),
                         draft.seams().stream()
                                 .filter(seam -> side(seam, group).isPresent())
-                                .toList()))
+                                .toList(),
+                        draft.seams().stream()
+                                .filter(seam -> parts(seam).allMatch(part -> group.contains(part.piece())))
+                                .flatMap(FacingSet::parts)
+                                .map(Seam.Part::edge)
+                                .collect(Collectors.toCollection(LinkedHashSet::new))))
                 .filter(set -> !set.seams.isEmpty())
                 .toList();
     }
@@ -78,6 +85,20 @@ record FacingSet(List<Piece> pieces, List<Seam> seams) {
 
     boolean has(String piece) {
         return pieces.stream().anyMatch(each -> each.name().equals(piece));
+    }
+
+    /** Whether a seam that is none of its own takes an edge on which it is sewn. */
+    boolean catches(Seam seam) {
+        return !seams.contains(seam)
+                && seams.stream()
+                        .flatMap(FacingSet::parts)
+                        .anyMatch(own -> parts(seam)
+                                .anyMatch(part -> part.piece().equals(own.piece())
+                                        && part.edge().equals(own.edge())));
+    }
+
+    private static Stream<Seam.Part> parts(Seam seam) {
+        return Stream.concat(seam.first().parts().stream(), seam.second().parts().stream());
     }
 
     boolean begins(Seam seam) {
@@ -178,16 +199,15 @@ record FacingSet(List<Piece> pieces, List<Seam> seams) {
         return Math.atan2(in.signedArea(out), in.dot(out));
     }
 
-    /** By what it is held. Its ends lie over seams of the garment that are called alike. */
+    /** By what it is held. */
     String tacked() {
-        Set<String> sewn = sewn();
-        List<String> ends = pieces.stream()
-                .flatMap(piece -> piece.edges().stream())
-                .filter(edge -> edge.role() == Role.SEAM && !sewn.contains(edge.name()))
-                .map(edge -> "'" + edge.name() + "'")
-                .distinct()
-                .toList();
-        return "tack it to the allowances " + (ends.isEmpty() ? "it crosses" : "at " + OrderOfMake.listed(ends))
+        return "tack it to the allowances "
+                + (ends.isEmpty()
+                        ? "it crosses"
+                        : "at "
+                                + OrderOfMake.listed(ends.stream()
+                                        .map(edge -> "'" + edge + "'")
+                                        .toList()))
                 + ", and nowhere else";
     }
 }

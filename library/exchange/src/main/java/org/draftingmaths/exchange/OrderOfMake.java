@@ -70,7 +70,7 @@ final class OrderOfMake {
         List<String> said = new ArrayList<>();
         List<String> run = new ArrayList<>();
         Set<String> ways = new HashSet<>();
-        for (Walk walk : Walk.all(style.draft())) {
+        for (Walk walk : inOrder(Walk.all(style.draft()), sets)) {
             for (FacingSet set : sets) {
                 if (set.begins(walk.seam())) {
                     flush(run, said);
@@ -87,6 +87,23 @@ final class OrderOfMake {
         }
         flush(run, said);
         return said;
+    }
+
+    /** What a facing catches in, as the end of a strap, lies on the garment before the facing is sewn over it. */
+    private static List<Walk> inOrder(List<Walk> walks, List<FacingSet> sets) {
+        List<Walk> ordered = new ArrayList<>(walks);
+        for (FacingSet set : sets) {
+            List<Walk> caught = walks.stream()
+                    .filter(walk -> walk.seam().caught() && set.catches(walk.seam()))
+                    .toList();
+            ordered.removeAll(caught);
+            int first = 0;
+            while (!set.begins(ordered.get(first).seam())) {
+                first++;
+            }
+            ordered.addAll(first, caught);
+        }
+        return ordered;
     }
 
     /** The first time in full; where another is done alike, by its catchwords. */
@@ -108,7 +125,7 @@ final class OrderOfMake {
             said.addAll(opening.mouth().use().of(new Use.Cases<List<String>>() {
                 @Override
                 public List<String> dart(Use.Dart dart) {
-                    return List.of("Sew " + name + " from the edge to its point, and press it "
+                    return List.of("Sew " + name + " from the edge to the point, and press "
                             + dart.press()
                                     .map(leg -> way(piece, opening.name(), leg))
                                     .orElse("open") + ".");
@@ -117,9 +134,9 @@ final class OrderOfMake {
                 @Override
                 public List<String> left(Use.Left left) {
                     return switch (left.kind()) {
-                        case GATHERS -> List.of("Sew two rows of long stitches for " + name + " between its snips.");
+                        case GATHERS -> List.of("Sew two rows of long stitches for " + name + " from snip to snip.");
                         case EASE ->
-                            List.of("Sew a row of long stitches for " + name + " between its snips, to be held in.");
+                            List.of("Sew a row of long stitches for " + name + " from snip to snip, to be held in.");
                         case FLARE, SLASH -> List.of();
                     };
                 }
@@ -127,7 +144,7 @@ final class OrderOfMake {
                 @Override
                 public List<String> folded(Use.Folded folded) {
                     return List.of("Fold " + name
-                            + " between its snips, and hold it with long stitches within the allowance.");
+                            + " from snip to snip, and hold what is folded with long stitches within the allowance.");
                 }
             }));
         }
@@ -182,7 +199,7 @@ final class OrderOfMake {
             return edge
                     + (pieces.size() == 1 ? "both halves of " : "")
                     + listed(pieces)
-                    + (pieces.size() == 1 ? "" : ", all round");
+                    + (pieces.size() == 1 ? "" : ", all round,");
         }
         return pieces.size() == parts.size() && (mirrored == 0 || mirrored == parts.size())
                 ? edge + listed(pieces) + (mirrored > 0 ? " on the other side" : "")
@@ -220,8 +237,15 @@ final class OrderOfMake {
         if (what.size() == 1 && held.size() == intervals) {
             return List.of("in each of the " + intervals + " notch intervals " + what.get(0));
         }
-        return held.stream()
-                .map(each -> "in notch interval " + each.interval() + " of " + intervals + " " + held(each, steps))
+        return what.stream()
+                .map(each -> {
+                    List<String> where = held.stream()
+                            .filter(one -> held(one, steps).equals(each))
+                            .map(one -> String.valueOf(one.interval()))
+                            .toList();
+                    return "in notch interval" + (where.size() > 1 ? "s " : " ") + listed(where) + " of " + intervals
+                            + " " + each + (where.size() > 1 ? ", each" : "");
+                })
                 .toList();
     }
 
@@ -309,7 +333,7 @@ final class OrderOfMake {
             case FACED_IN_ONE ->
                 "Fold the facing that is in one with %s to the inside on " + line + ": " + raw
                         + " first, tack it at the seams, and let it hang from there.";
-            case UNSEWN -> "No seam of the draft takes %s: sew it on, turn it in or bind it, as its piece asks.";
+            case UNSEWN -> "No seam of the draft takes %s: sew on, turn in or bind, as the piece asks.";
             case TURNED_UP ->
                 "Turn the hem of %s " + way(piece, edge) + " on " + line + ": " + raw + " first, then sew it down.";
             case NOTHING -> "";

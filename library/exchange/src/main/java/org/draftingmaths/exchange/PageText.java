@@ -89,8 +89,8 @@ enum PageText {
                     + "section,figure{break-inside:avoid}\nfigure{margin:0.5em 0}\nfigure svg{max-height:60vh}\n"
                     + ".columns{columns:2 24em;column-gap:2.5em}\n.columns h3{margin-top:0}\nsection{margin-bottom:1.2em}\n"
                     + "@media print{body{font-size:9.5pt;max-width:none;margin:0;padding:0}\n"
-                    + ".page{break-after:page}\nfigure svg{max-height:110mm}\n"
-                    + ".columns{columns:2}\n.columns figure svg{max-height:70mm}}\n"
+                    + ".page{break-after:page}\nfigure svg{max-height:95mm}\n"
+                    + ".columns{columns:2}\n.columns figure svg{max-height:72mm}}\n"
                     + "</style>\n</head>\n<body>\n<h1>" + escaped(title) + "</h1>\n";
         }
 
@@ -150,8 +150,10 @@ enum PageText {
                     .collect(Collectors.joining());
         }
 
+        /** A figure is not parted from its fraction and its unit. */
         private String escaped(String words) {
-            return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+            String plain = words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+            return plain.replaceAll("(?<=\\d) (?=\\d+/\\d|in\\b|cm\\b|mm\\b|sq\\b)", "&#160;");
         }
     };
 

@@ -207,7 +207,7 @@ public record Style(
         }
         return text.page(text.heading("Cut out")
                 + text.list("All allowances are on the pieces. Cut:", pieces)
-                + text.picture(Svg.sketch(figures().toArray(Figure[]::new)))
+                + text.picture(Svg.overview(figures()))
                 + text.heading("Sew")
                 + text.paragraph(HOW_TO_SEW)
                 + text.numbered(1, OrderOfMake.of(this, lengths)));

@@ -56,16 +56,36 @@ public final class Svg {
      * @return the SVG document
      */
     public static String sketch(Figure... figures) {
-        List<Figure> all = List.of(figures);
-        double pixels = ON_SCREEN * all.size();
-        double perPixel = sketch(all, Pen.PAPER).width() / pixels;
-        Sheet sheet = sketch(all, new Pen(perPixel * LETTERS / Pen.PAPER.label()));
+        double pixels = ON_SCREEN * figures.length;
+        return written(laid(List.of(figures), Double.MAX_VALUE, pixels), pixels);
+    }
+
+    /** A picture of many pieces, half as wide as one row of them, in as many rows as show them largest where it may be half as high as it is wide. */
+    static String overview(List<Figure> figures) {
+        int half = (figures.size() + 1) / 2;
+        double pixels = ON_SCREEN * half;
+        double all = sketch(figures, Pen.PAPER, Double.MAX_VALUE).width();
+        Sheet best = laid(figures, Double.MAX_VALUE, pixels);
+        for (int rows = 2; rows <= 4; rows++) {
+            Sheet next = laid(figures, 1.1 * all / rows, pixels);
+            best = Math.max(next.width(), 2 * next.height()) < Math.max(best.width(), 2 * best.height()) ? next : best;
+        }
+        return written(best, pixels);
+    }
+
+    /** Letters as large as they can be read at this many pixels; a row is no wider than that, unless by one piece. */
+    private static Sheet laid(List<Figure> figures, double widest, double pixels) {
+        double perPixel = sketch(figures, Pen.PAPER, widest).width() / pixels;
+        return sketch(figures, new Pen(perPixel * LETTERS / Pen.PAPER.label()), widest);
+    }
+
+    private static String written(Sheet sheet, double pixels) {
         return SvgWriter.write(
                 sheet, " width=\"" + PathData.number(pixels) + "\" style=\"max-width:100%;height:auto\"");
     }
 
-    private static Sheet sketch(List<Figure> figures, Pen pen) {
-        return Sheet.of(figures, pen, Double.MAX_VALUE, figure -> List.of(trueSize(figure)));
+    private static Sheet sketch(List<Figure> figures, Pen pen, double widest) {
+        return Sheet.of(figures, pen, widest, figure -> List.of(trueSize(figure)));
     }
 
     /** The size of the piece itself, whatever it was before. */

@@ -19,9 +19,11 @@ import org.draftingmaths.finish.TurnUp;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Leg;
+import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
@@ -149,7 +151,7 @@ class StyleTest {
                         "- 'front', piece 1 of 2: cut 1 on the fold, self.",
                         "- 'back', piece 2 of 2: cut 1 on the fold, self.",
                         "## Sew",
-                        "1. Sew 'tuck-in' of 'front' from the edge to its point, and press it towards the centre.",
+                        "1. Sew 'tuck-in' of 'front' from the edge to the point, and press towards the centre.",
                         "2. Sew 'bottom' of 'front' to 'bottom' of 'back', 4 3/4 in (12.0 cm).",
                         "3. Sew 'side' of 'front' to 'side' of 'back', 6 1/4 in (16.0 cm).",
                         "4. Neaten, face or bind 'top' of 'front' and 'top' of 'back'.")
@@ -265,6 +267,63 @@ class StyleTest {
                         "7. Turn the hem of 'front' and 'back' up on the line 'hem line':"
                                 + " turn its raw edge in by 3/8 in (1.0 cm) first, then sew it down.")
                 .doesNotContain("Neaten, face or bind");
+    }
+
+    /** A tab caught in between a pouch and its facing, and a rim of four parts that is gathered at two places. */
+    @Test
+    void whatAFacingCatchesInLiesThereFirstAndAChainIsToldByItsPieces() {
+        Piece front = faced("front", false);
+        Piece back = faced("back", false);
+        Facing facing = Facings.separate(
+                new Draft("pouch", List.of(front), List.of()), "facing", List.of(new Facings.On("front", "top")), 30);
+        Piece tab = strip("tab", 120);
+        Piece rim = strip("rim", 440)
+                .notched(new Notch("long", 110, Beside.BEFORE))
+                .notched(new Notch("long", 220, Beside.BEFORE))
+                .notched(new Notch("long", 330, Beside.BEFORE));
+        Seam.Mate half = Seam.Mate.of("front", "hem").then(Seam.Mate.backwards("back", "hem"));
+        Draft draft = new Draft(
+                "pouch",
+                List.of(front, back, facing.only(), tab, rim),
+                List.of(
+                        Seam.flat("top", Seam.Mate.of("front", "top"), Seam.Mate.of("front facing", "top")),
+                        Seam.flat("tab", Seam.Mate.of("tab", "long"), Seam.Mate.of("front", "top"))
+                                .caughtIn(),
+                        new Seam(
+                                "rim",
+                                half.then(half.mirrored()),
+                                Seam.Mate.of("rim", "long"),
+                                List.of(
+                                        new Seam.Held(1, 10, Seam.How.GATHERS, ""),
+                                        new Seam.Held(4, 10, Seam.How.GATHERS, "")))));
+        List<ToCut> cuts =
+                draft.pieces().stream().map(piece -> once(piece.name())).toList();
+        assertThat(Style.of("Pouch", "one", "version 1", draft, StepSheet.of("Pouch"), cuts)
+                        .markdown(Steps.DEFAULT))
+                .containsSubsequence(
+                        "1. Catch 'long' of 'tab' in with 'top' of 'front', 4 3/4 in (12.0 cm).",
+                        "2. Turn in the outer edge of 'front facing' by 3/8 in (1.0 cm) and stitch it down.",
+                        "3. Sew 'top' of 'front' to 'top' of 'front facing'",
+                        "4. Finish 'front facing': trim",
+                        "tack it to the allowances it crosses, and nowhere else.",
+                        "5. Sew 'hem' of 'front' and 'back', all round, to 'long' of 'rim', 18 7/8 in (48.0 cm)",
+                        "; in notch intervals 1 and 4 of 4 gather away 3/8 in (1.0 cm), each;"
+                                + " press the allowances away from the gathers.");
+    }
+
+    private static Piece strip(String name, double length) {
+        return Drawing.of(name)
+                .from(0, 0)
+                .edge("end", Role.SEAM)
+                .line(0, -40)
+                .edge("other long", Role.FINISHED)
+                .line(length, -40)
+                .edge("other end", Role.SEAM)
+                .line(length, 0)
+                .edge("long", Role.SEAM)
+                .line(0, 0)
+                .grain(40, -10, 40, -30)
+                .piece();
     }
 
     @Test
