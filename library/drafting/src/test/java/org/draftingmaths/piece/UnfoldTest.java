@@ -164,11 +164,11 @@ class UnfoldTest {
         assertThat(whole.seams().get(4).held()).isEqualTo(waist.held());
         List<Walk> walks = Walk.all(whole);
         for (int i = 0; i < 4; i += 2) {
-            List<Walk.Interval> half = walks.get(i).intervals();
+            List<Walk.Interval> drawnHalf = walks.get(i).intervals();
             List<Walk.Interval> image = walks.get(i + 1).intervals();
             assertThat(image)
                     .extracting(Walk.Interval::first, Walk.Interval::second)
-                    .containsExactlyElementsOf(half.stream()
+                    .containsExactlyElementsOf(drawnHalf.stream()
                             .map(each -> tuple(each.first(), each.second()))
                             .toList());
         }

@@ -164,7 +164,14 @@ public final class ReadersBlouse {
         }
         double hinge = 0.6 * front.edge("armhole").length();
         CowlLines more = dart.hinged(CowlLines.Hinge.on(dart.anchor() + 60, "armhole", hinge));
-        return Cowls.byLength(front, more, half, Hang.CATENARY).drawn();
+        Reworked hinged = Cowls.byLength(front, more, half, Hang.CATENARY).drawn();
+        // The hinge leaves a corner in the armhole.
+        return hinged.then(Smooth.edgeTo(
+                hinged.piece(),
+                "armhole",
+                new Smooth.Blend.Rounded(40),
+                Smooth.Ends.AS_DRAWN,
+                Lengths.folded(front, "armhole")));
     }
 
     /** The back neck; the front neck has its facing in one. */
