@@ -474,7 +474,7 @@ class FacingsTest {
             assertThat(way.dot(along)).as("seed %d", seed).isCloseTo(0, within(1e-5));
         }
         assertThat(made.edge("outer edge of front edge").role()).isEqualTo(Role.FINISHED);
-        assertThat(Facings.isOuterEdge("outer edge of front edge")).isTrue();
+        assertThat(Facings.isOuterEdgeInOne("outer edge of front edge")).isTrue();
         assertThat(Hems.isFreeEdge("outer edge of front edge")).isFalse();
         assertThat(Checks.piece(made, 1e-6)).isEmpty();
         assertThat(Panels.undo(done).sameCloth(front, 1e-6)).isTrue();
