@@ -140,7 +140,7 @@ class StyleSizesTest {
         Piece front = blouse.draft().piece("front");
         double fold = front.panels().stream()
                 .flatMap(panel -> panel.lines().stream())
-                .filter(line -> line.line().equals("neckline line"))
+                .filter(line -> line.line().equals("neckline"))
                 .mapToDouble(line -> front.place(line).length())
                 .sum();
         double back = Lengths.folded(blouse.draft().piece("back neck facing"), "neckline");

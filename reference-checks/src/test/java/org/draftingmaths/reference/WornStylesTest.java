@@ -264,8 +264,8 @@ class WornStylesTest {
         }
         assertThat(style.markdown(Steps.DEFAULT))
                 .contains("the paper is unchanged by it")
-                .contains("let it hang: tack it at the seams only")
-                .contains("'front', piece 1 of 5: cut 1, self, single layer, face up.")
+                .contains("tack it at the seams, and let it hang from there")
+                .contains("'front', piece 1 of 5: cut 1, single layer, face up, self.")
                 .doesNotContain("No seam of the draft takes");
     }
 

@@ -388,9 +388,8 @@ public final class PottersApron {
                                 + " at the notches and not twisted; sew its top from end to end and turn it. Each tie goes through it to"
                                 + " the other side."),
                 new Instruction(
-                        "Bib: neaten the facing's outer edge first. Lay strap and tie between apron and facing, sew, trim, clip the"
-                                + " curve, turn, and understitch the facing, so that it rolls to the inside by a hair: nothing was"
-                                + " trimmed off its paper for that."),
+                        "Bib: strap and tie lie between apron and facing when these are sewn together, the strap not twisted. Nothing was"
+                                + " trimmed off the facing's paper: it rolls to the inside by pressing and understitching."),
                 new Caution(
                         "Caution: a turning wheel or mixer draws in whatever hangs. Tie flat, tuck the ends of the ties in, and let no"
                                 + " strap stand off the body; where a machine turns with force, use straps that come loose by themselves"

@@ -228,7 +228,7 @@ public final class ReadersBlouse {
                                 + " neck facing from the neck point outwards. The back shoulder lies between, as in an envelope. Then"
                                 + " sew the back neck."),
                 new Instruction(
-                        "Neaten the outer edge of the cowl's facing, turn it to the inside at its fold line without pressing a crease, let it"
-                                + " hang, and tack it at the shoulders only; a small weight at its middle keeps the folds in front."));
+                        "Turn the facing of the cowl without pressing a crease at its fold line; a small weight at its middle keeps the folds"
+                                + " in front."));
     }
 }
