@@ -186,7 +186,7 @@ public final class Unfold {
      * The seams of pieces that were opened out: each that sews an edge of the drawn half is sewn on the other half as well. With {@code M} the
      * mirror image of an edge where the piece was opened out, and the other half or other one of the pair elsewhere: to every seam of {@code a}
      * and {@code b} comes one of {@code M a} and {@code M b}, right behind it, with what is held in the same. A seam that goes over both halves
-     * already gets no other. Conserved: the pieces, the seams, their order and lengths.
+     * already gets no other, nor one whose image is a seam of the draft. Conserved: the pieces, the seams, their order and lengths.
      *
      * <pre>{@code
      * Draft whole = Unfold.bothHalves(draft.with(Unfold.at(draft.piece("back"), "centre back").piece()));
@@ -203,8 +203,10 @@ public final class Unfold {
             seams.add(own);
             boolean opened = parts(own).anyMatch(part -> isOpened(draft, part));
             boolean whole = parts(own).anyMatch(part -> parts(image).anyMatch(other -> isSameCloth(part, other)));
-            boolean there =
-                    draft.seams().stream().anyMatch(other -> other.name().equals(image.name()));
+            boolean there = draft.seams().stream()
+                    .map(other -> mapped(other, other.name(), part -> asOpened(draft, part)))
+                    .anyMatch(other -> other.first().equals(image.first())
+                            && other.second().equals(image.second()));
             if (opened && !whole && !there) {
                 seams.add(image);
             }

@@ -13,6 +13,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.check.Checks;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.curve.Inside;
 import org.draftingmaths.curve.Nearest;
 import org.draftingmaths.dart.Darts;
 import org.draftingmaths.ledger.DraftingException;
@@ -428,6 +429,57 @@ class FacingsTest {
                         "Draw the piece on beyond 'front edge', and mark where that was as the line 'front edge line'.");
     }
 
+    /**
+     * Deep at one end and narrow at the other: folded back its ends lie on the neighbours, each as far along as was asked; its outer edge leaves them
+     * square and lies on the cloth; undone, the front is the front.
+     */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void aFacingCutInOneMayBeDeeperAtOneEnd(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Piece front = opening(random);
+        double atNeck = random.nextDouble(30, 75);
+        double atHem = random.nextDouble(30, 150);
+        Reworked done = Facings.cutInOne(front, "front edge", atNeck, atHem);
+        Piece made = done.piece();
+        assertThat(Lengths.base(made, "neckline turned")).as("seed %d", seed).isCloseTo(atNeck, within(1e-6));
+        assertThat(Lengths.base(made, "hem turned")).as("seed %d", seed).isCloseTo(atHem, within(1e-6));
+        AffineTransformMatrix2D fold = Isometry.reflection(Vector2D.ZERO, Vector2D.of(0, 1));
+        for (String edge : List.of("neckline", "hem")) {
+            CurvePath folded = Paper.edge(made, edge + " turned").transformed(fold);
+            for (int i = 0; i <= 30; i++) {
+                assertThat(Nearest.of(Paper.edge(made, edge), folded.pointAt(folded.length() * i / 30))
+                                .distance())
+                        .as("seed %d, %s", seed, edge)
+                        .isLessThan(FOLDED);
+            }
+        }
+        CurvePath outer = Paper.edge(made, "outer edge of front edge").transformed(fold);
+        CurvePath outline = Paper.outline(front);
+        for (int i = 1; i < 20; i++) {
+            assertThat(Inside.of(outline, outer.pointAt(outer.length() * i / 20), 1e-6))
+                    .as("seed %d", seed)
+                    .isEqualTo(Inside.Where.INSIDE);
+        }
+        for (boolean end : new boolean[] {false, true}) {
+            Vector2D corner = end ? outer.end() : outer.start();
+            Vector2D way = end ? outer.endTangent() : outer.startTangent();
+            CurvePath neighbour = Stream.of("neckline", "hem")
+                    .map(edge -> Paper.edge(front, edge))
+                    .min((a, b) -> Double.compare(
+                            Nearest.of(a, corner).distance(),
+                            Nearest.of(b, corner).distance()))
+                    .orElseThrow();
+            Vector2D along = neighbour.tangentAt(Nearest.of(neighbour, corner).at());
+            assertThat(way.dot(along)).as("seed %d", seed).isCloseTo(0, within(1e-5));
+        }
+        assertThat(made.edge("outer edge of front edge").role()).isEqualTo(Role.FINISHED);
+        assertThat(Facings.isOuterEdgeInOne("outer edge of front edge")).isTrue();
+        assertThat(Hems.isFreeEdge("outer edge of front edge")).isFalse();
+        assertThat(Checks.piece(made, 1e-6)).isEmpty();
+        assertThat(Panels.undo(done).sameCloth(front, 1e-6)).isTrue();
+    }
+
     // ------------------------------------------------------------------------------------------------ refused
 
     @Test
@@ -455,6 +507,8 @@ class FacingsTest {
                     .hasMessage("A facing is wider than 0 mm: " + width + " mm.");
             assertThatThrownBy(() -> Facings.cutInOne(draft.piece("front"), "waist", width))
                     .isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> Facings.cutInOne(draft.piece("front"), "waist", 40, width))
+                    .isInstanceOf(IllegalArgumentException.class);
         }
         assertThatThrownBy(() -> Facings.separate(draft, "facing", List.of(), 50))
                 .isInstanceOf(IllegalArgumentException.class);
@@ -469,6 +523,9 @@ class FacingsTest {
         assertThatThrownBy(() -> Facings.cutInOne(opening(new SplittableRandom(4)), "front edge", 400))
                 .isInstanceOf(DraftingException.class)
                 .hasMessageContaining("it would be deeper than 'front' at");
+        assertThatThrownBy(() -> Facings.cutInOne(opening(new SplittableRandom(4)), "front edge", 30, 400))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageContaining("it would be deeper than 'hem' is long");
         assertThatThrownBy(() -> new Combined("neckline", "armhole", Double.NaN, 40, 2))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Combined("neckline", "armhole", 40, 40, 9))

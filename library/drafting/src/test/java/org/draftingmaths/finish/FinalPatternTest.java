@@ -220,6 +220,52 @@ class FinalPatternTest {
         assertThat(pattern.findings()).isEmpty();
     }
 
+    /** A skirt of two flared halves, its hem square to the centre: half of it, or opened out. */
+    private static Piece flared(SplittableRandom random, boolean whole) {
+        double wide = random.nextDouble(200, 400);
+        double rise = random.nextDouble(0, 60);
+        Piece half = Drawing.of("skirt")
+                .from(0, 0)
+                .edge("hem", Role.HEM)
+                .curve(wide / 3, 0, 2 * wide / 3, rise / 3, wide, rise)
+                .edge("side seam", Role.SEAM)
+                .line(wide - random.nextDouble(0, 90), 500)
+                .edge("waist", Role.SEAM)
+                .line(0, 480)
+                .edge("centre", Role.FOLD)
+                .line(0, 0)
+                .grain(60, 100, 60, 400)
+                .piece();
+        return whole ? Unfold.at(half, "centre").piece() : half;
+    }
+
+    /**
+     * The end of a hem is marked where something crosses it, and nowhere else: on a piece that was opened out the two halves of the hem run on at the
+     * centre. With {@code a} the width of what crosses it and {@code phi} the corner, the snip is {@code a / sin phi} long.
+     */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void hemsTurnAtTheirSeamsOnly(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        boolean whole = random.nextBoolean();
+        Piece piece = flared(random, whole);
+        double width = random.nextDouble(8, 30);
+        Allowances plan = Allowances.of(Length.mm(width)).on("hem", Length.mm(random.nextDouble(10, 50)));
+        plan = whole ? plan.on("mirrored hem", Length.mm(plan.edges().get("hem"))) : plan;
+        FinalPattern pattern = FinalPattern.of(piece, plan, Marking.DEFAULT, TITLE);
+        CurvePath hem = piece.edge("hem").base();
+        Vector2D seam = piece.edge("side seam").base().startTangent();
+        double sine = hem.endTangent().signedArea(seam);
+        assertThat(snips(pattern, Snip.Kind.HEM_TURN))
+                .as("seed %d, %s", seed, whole ? "opened out" : "half")
+                .hasSize(whole ? 2 : 1)
+                .allSatisfy(snip -> {
+                    assertThat(Math.abs(snip.stitch().getX()))
+                            .isCloseTo(hem.end().getX(), within(1e-9));
+                    assertThat(snip.stitch().distance(snip.cut())).isCloseTo(width / sine, within(1e-6));
+                });
+    }
+
     @Test
     void gathersAreMarkedWhereTheyBeginAndStop() {
         Piece skirt = Drawing.of("skirt")

@@ -27,6 +27,7 @@ import org.draftingmaths.finish.TurnUp;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Instruction;
 import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
@@ -44,6 +45,7 @@ import org.draftingmaths.piece.Seam;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.StyleLine;
 import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Steps;
 
 /**
  * An apron with a bib for the adults of a pottery workshop. Its straps go over the shoulders to a band at the back of the waist, so that nothing
@@ -103,11 +105,10 @@ public final class PottersApron {
                 .adding("Draw the pocket", List.of(pocket()), List.of(), Ledger.EMPTY)
                 .on("pocket", "Turn down its top", pocket -> turned(pocket, "top", 30))
                 .adding(
-                        "Measure the strap on the bodice block: from the bib, as high above the waist as it is drawn, over the shoulder to"
-                                + " the back of the waist",
+                        "Measure the strap on the bodice block, from the bib over the shoulder to the back of the waist",
                         List.of(strap.piece()),
                         List.of(lengthways("strap", "left side"), lengthways("strap", "right side")),
-                        strap.ledger())
+                        Ledger.of(way()).then(strap.ledger()))
                 .adding("Draw the band at the back of the waist", List.of(band), banded(band), Ledger.EMPTY);
         style = faced(style.adding("Draw the tie", List.of(tie(body)), tied(), Ledger.EMPTY))
                 .adding("Mind when you sew", List.of(), List.of(), minded());
@@ -356,10 +357,24 @@ public final class PottersApron {
 
     // ------------------------------------------------------------------------------------------------ words
 
+    private static Instruction way() {
+        return new Instruction(
+                "Lay the block under the bib, waist on waist and centre front on centre front: the bib's top lies level on it, "
+                        + length(BIB)
+                        + " above the waist. Measure from the middle of the strap's seat straight to the shoulder, "
+                        + length(AT_SHOULDER) + " from the neck point, and from there straight to the back waist, "
+                        + length(AT_BACK)
+                        + " from the centre back, where the upper edge of the band lies.");
+    }
+
+    private static String length(double mm) {
+        return Quantity.LENGTH.print(mm, Steps.DEFAULT);
+    }
+
     private static Ledger minded() {
         return Ledger.of(
                 new Instruction(
-                        "Pocket: turn in its sides and its bottom, lay it on the lines 'pocket top', 'pocket side' and"
+                        "Pocket: press in its sides and its bottom and do not hem them by themselves; lay it on the lines 'pocket top', 'pocket side' and"
                                 + " 'pocket bottom' of the apron, its notch on the centre front, and topstitch sides and bottom close to"
                                 + " the edge. The top stays open; sew its two corners twice."),
                 new Instruction(
@@ -373,9 +388,8 @@ public final class PottersApron {
                                 + " at the notches and not twisted; sew its top from end to end and turn it. Each tie goes through it to"
                                 + " the other side."),
                 new Instruction(
-                        "Bib: neaten the facing's outer edge first. Lay strap and tie between apron and facing, sew, trim, clip the"
-                                + " curve, turn, and understitch the facing, so that it rolls to the inside by a hair: nothing was"
-                                + " trimmed off its paper for that."),
+                        "Bib: strap and tie lie between apron and facing when these are sewn together, the strap not twisted. Nothing was"
+                                + " trimmed off the facing's paper: it rolls to the inside by pressing and understitching."),
                 new Caution(
                         "Caution: a turning wheel or mixer draws in whatever hangs. Tie flat, tuck the ends of the ties in, and let no"
                                 + " strap stand off the body; where a machine turns with force, use straps that come loose by themselves"

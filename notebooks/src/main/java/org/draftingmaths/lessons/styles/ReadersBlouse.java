@@ -25,6 +25,7 @@ import org.draftingmaths.fullness.Hang;
 import org.draftingmaths.fullness.Smooth;
 import org.draftingmaths.ledger.Instruction;
 import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Lengths;
@@ -36,6 +37,7 @@ import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Unfold;
 import org.draftingmaths.piece.Use;
 import org.draftingmaths.unit.Length;
+import org.draftingmaths.unit.Steps;
 
 /** A blouse on the bias with a draped front for those who read aloud at a poetry evening; it goes over the head without a fastening. */
 public final class ReadersBlouse {
@@ -207,7 +209,8 @@ public final class ReadersBlouse {
     private static Ledger minded() {
         return Ledger.of(
                 new Instruction(
-                        "Side seams and hem have 25 mm, for on the bias they shift while they hang. Baste the sides, let the blouse hang for a"
+                        "Side seams and hem have " + Quantity.LENGTH.print(BIAS, Steps.DEFAULT)
+                                + ", for on the bias they shift while they hang. Baste the sides, let the blouse hang for a"
                                 + " day, mark the stitch lines anew, and sew with a little stretch. Then level the hem, and hem it narrow."),
                 new Instruction(
                         "The facings of the neck and the arms are cut on the straight grain, 45 degrees off the edges they are sewn to. They"
@@ -219,7 +222,7 @@ public final class ReadersBlouse {
                                 + " neck facing from the neck point outwards. The back shoulder lies between, as in an envelope. Then"
                                 + " sew the back neck."),
                 new Instruction(
-                        "Neaten the outer edge of the cowl's facing, turn it to the inside at its fold line without pressing a crease, let it"
-                                + " hang, and tack it at the shoulders only; a small weight at its middle keeps the folds in front."));
+                        "Turn the facing of the cowl without pressing a crease at its fold line; a small weight at its middle keeps the folds"
+                                + " in front."));
     }
 }
