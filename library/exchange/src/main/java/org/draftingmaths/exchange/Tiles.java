@@ -21,6 +21,10 @@ record Tiles(Page page, int columns, int rows) {
             return letters(column) + (row + 1);
         }
 
+        boolean isBeside(Tile other) {
+            return Math.abs(column - other.column) + Math.abs(row - other.row) == 1;
+        }
+
         private static String letters(int column) {
             String last = String.valueOf((char) ('A' + column % 26));
             return column < 26 ? last : letters(column / 26 - 1) + last;
