@@ -47,9 +47,10 @@ record TiledPrint(
 
     static TiledPrint of(String title, Scale scale, Page page, Sheet sheet, List<String> care) {
         double factor = scale.times();
-        Tiles tiles = Tiles.covering(sheet.width() / factor, sheet.height() / factor, page);
-        List<Tiles.Tile> printed =
-                Cover.needed(tiles, List.of(new Cover.Laid(Cover.of(sheet.marks(), factor), Vector2D.ZERO)));
+        List<Cover.Laid> all = List.of(new Cover.Laid(Cover.of(sheet.marks(), factor), Vector2D.ZERO));
+        Tiles covering = Tiles.covering(sheet.width() / factor, sheet.height() / factor, page);
+        Tiles tiles = covering.upTo(Cover.needed(covering, all));
+        List<Tiles.Tile> printed = Cover.needed(tiles, all);
         return new TiledPrint(title, scale, sheet, tiles, printed, Diagonal.across(tiles, printed), care);
     }
 

@@ -39,6 +39,13 @@ record Tiles(Page page, int columns, int rows) {
                 count(height, page.frameHeight(), page.overlap()));
     }
 
+    /** Without the rows above and the columns to the right of the tiles that are needed. */
+    Tiles upTo(List<Tile> needed) {
+        int blank = needed.stream().mapToInt(Tile::row).min().orElseThrow();
+        int last = needed.stream().mapToInt(Tile::column).max().orElseThrow();
+        return new Tiles(page, last + 1, rows - blank);
+    }
+
     private static int count(double length, double frame, double overlap) {
         return Math.max(1, (int) Math.ceil((length - overlap) / (frame - overlap)));
     }

@@ -75,6 +75,11 @@ class TileLayTest {
                 .mapToInt(figure -> needed(TileLay.of(List.of(figure), Pen.PAPER, page), page))
                 .sum();
         assertThat(needed(sheet, page)).isLessThanOrEqualTo(alone);
+        TiledPrint print = TiledPrint.of("lay", Scale.FULL, page, sheet, List.of());
+        assertThat(print.printed()).extracting(Tiles.Tile::row).contains(0);
+        assertThat(print.printed())
+                .extracting(Tiles.Tile::column)
+                .contains(print.tiles().columns() - 1);
     }
 
     private static int needed(Sheet sheet, Page page) {
