@@ -1,7 +1,6 @@
 package org.draftingmaths.exchange;
 
 import java.util.List;
-import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
@@ -64,9 +63,8 @@ sealed interface Mark {
 
         @Override
         public Stroke shifted(Vector2D by) {
-            AffineTransformMatrix2D shift = AffineTransformMatrix2D.createTranslation(by);
             return new Stroke(
-                    kind, paths.stream().map(path -> path.transformed(shift)).toList(), closed);
+                    kind, paths.stream().map(path -> Sheet.shifted(path, by)).toList(), closed);
         }
 
         @Override
@@ -86,7 +84,7 @@ sealed interface Mark {
     record Area(Tint tint, CurvePath outline) implements Mark {
         @Override
         public Area shifted(Vector2D by) {
-            return new Area(tint, outline.transformed(AffineTransformMatrix2D.createTranslation(by)));
+            return new Area(tint, Sheet.shifted(outline, by));
         }
 
         @Override

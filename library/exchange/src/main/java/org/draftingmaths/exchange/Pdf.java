@@ -32,7 +32,8 @@ public final class Pdf {
      *     when words have letters that the typeface lacks (it has Latin, Greek and Cyrillic ones)
      */
     public static byte[] sheet(String title, Scale scale, List<Figure> figures) {
-        Sheet sheet = laid(scale, figures).withFoot(Care.foot(scale, figures));
+        Sheet sheet = Sheet.of(figures, new Pen(scale.times()), WIDEST * scale.times(), figure -> List.of())
+                .withFoot(Care.foot(scale, figures));
         double factor = scale.times();
         PdfFile.requireLetters(title);
         PdfFile.requireLetters(sheet.marks());
@@ -46,26 +47,25 @@ public final class Pdf {
 
     /**
      * All pieces over as many pages as it takes. The first page has the test squares and says what to do, the second is a map of the tiles;
-     * then come the tiles, row by row from the top. A tile shows its frame, a cross in the middle of each of its four corners that its
-     * neighbours show too, its name (column A, B, C, row 1, 2, 3) and the names of its neighbours. Two crosses at opposite corners of the
-     * sheet, A and B, and their distance, let the joined sheet be measured along its long diagonal.
+     * then come the tiles, row by row from the top; those on which nothing lies are left out, which the map says. A tile shows its frame, a
+     * cross in the middle of each of its four corners that its neighbours show too, its name (column A, B, C, row 1, 2, 3) and the names of its
+     * neighbours. Two crosses far apart have a ring, A and B, and their distance lets the joined sheet be measured along its diagonal.
+     *
+     * <p>The pieces are laid so that few tiles are needed, 6 mm apart and 2 mm from the first frame, none of them turned. Words stand off the joins
+     * where there is room.
      *
      * @param title the name of the pattern
      * @param scale how large it is printed
      * @param page the paper
-     * @param figures the pieces, in rows from the left, the distance between them 15 mm
+     * @param figures the pieces
      * @return the bytes of the file
      * @throws IllegalArgumentException when there is no piece, or when words have letters that the typeface lacks
      */
     public static byte[] tiles(String title, Scale scale, Page page, List<Figure> figures) {
-        Sheet sheet = Diagonal.on(laid(scale, figures));
+        Sheet sheet = TileLay.of(figures, new Pen(scale.times()), page);
         PdfFile.requireLetters(title + page.name());
         PdfFile.requireLetters(sheet.marks());
         TiledPrint print = TiledPrint.of(title, scale, page, sheet, Care.words(scale, figures));
         return PdfFile.of(title, print::into);
-    }
-
-    private static Sheet laid(Scale scale, List<Figure> figures) {
-        return Sheet.of(figures, new Pen(scale.times()), WIDEST * scale.times(), figure -> List.of());
     }
 }

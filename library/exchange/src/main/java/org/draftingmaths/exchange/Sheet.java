@@ -3,8 +3,10 @@ package org.draftingmaths.exchange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Bounds2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.draftingmaths.curve.CurvePath;
 
 /**
  * What stands on one sheet: marks in millimetres of the pattern, from the sheet's lower left corner, y up.
@@ -35,42 +37,61 @@ record Sheet(double width, double height, Pen pen, List<Mark> marks, List<Place>
      * @param bounds what it takes up
      */
     record Place(String name, Bounds2D bounds) {
-        private Place shifted(Vector2D by) {
+        Place shifted(Vector2D by) {
             return new Place(
                     name, Bounds2D.from(bounds.getMin().add(by), bounds.getMax().add(by)));
         }
     }
 
-    /** One figure drawn, its words above it, its lower left corner at the origin. */
-    private record Cell(double width, double height, List<Mark> marks, Place place) {}
+    /**
+     * One figure drawn, its words above it, its lower left corner at the origin.
+     *
+     * @param home what carried it there
+     */
+    record Cell(double width, double height, Vector2D home, List<Mark> marks, Place place) {}
 
     /**
      * Figures side by side, in as many rows as they need: a row is ended before it would be wider than the sheet may be. A figure that is
      * wider by itself gets a row and a wider sheet. In a row they stand on one line.
      */
     static Sheet of(List<Figure> figures, Pen pen, double widest, Function<Figure, List<String>> notes) {
-        if (figures.isEmpty()) {
-            throw new IllegalArgumentException("A sheet needs at least one piece.");
-        }
+        requireSome(figures);
         List<Cell> cells = figures.stream()
-                .map(figure -> cell(figure, pen, notes.apply(figure)))
+                .map(figure -> captioned(figure, figure.marks(pen, List.of()), pen, notes.apply(figure)))
                 .toList();
         return stacked(rows(cells, pen, widest), pen);
     }
 
-    private static Cell cell(Figure figure, Pen pen, List<String> notes) {
-        List<Mark> drawn = figure.marks(pen, List.of());
+    static void requireSome(List<Figure> figures) {
+        if (figures.isEmpty()) {
+            throw new IllegalArgumentException("A sheet needs at least one piece.");
+        }
+    }
+
+    /** A figure under its caption and notes. */
+    static Cell captioned(Figure figure, List<Mark> drawn, Pen pen, List<String> notes) {
+        Cell bare = bare(figure, drawn);
+        List<Mark.Words> words = words(figure.caption(), notes, bare.height() + pen.mm(UNDER_WORDS), pen);
+        List<Mark> marks = new ArrayList<>(words);
+        marks.addAll(bare.marks());
+        double width = words.stream()
+                .mapToDouble(each -> Lettering.WIDER * each.width())
+                .reduce(bare.width(), Math::max);
+        double height = words.get(0).at().getY() + words.get(0).size();
+        return new Cell(width, height, bare.home(), marks, bare.place());
+    }
+
+    /** A figure without words above it. */
+    static Cell bare(Figure figure, List<Mark> drawn) {
         Bounds2D bounds = bounds(drawn);
         Vector2D home = bounds.getMin().negate();
         Vector2D size = bounds.getDiagonal();
-        List<Mark.Words> words = words(figure.caption(), notes, size.getY() + pen.mm(UNDER_WORDS), pen);
-        List<Mark> marks = new ArrayList<>(words);
-        drawn.forEach(mark -> marks.add(mark.shifted(home)));
-        double width = words.stream()
-                .mapToDouble(each -> Lettering.WIDER * each.width())
-                .reduce(size.getX(), Math::max);
-        double height = words.get(0).at().getY() + words.get(0).size();
-        return new Cell(width, height, marks, new Place(figure.piece().name(), Bounds2D.from(Vector2D.ZERO, size)));
+        return new Cell(
+                size.getX(),
+                size.getY(),
+                home,
+                drawn.stream().map(mark -> mark.shifted(home)).toList(),
+                new Place(figure.piece().name(), Bounds2D.from(Vector2D.ZERO, size)));
     }
 
     /** A caption over its notes over a place, the caption first, as it is read. */
@@ -90,6 +111,10 @@ record Sheet(double width, double height, Pen pen, List<Mark> marks, List<Place>
             words.add(Mark.Words.level(TextKind.PLAIN, note, Mark.Anchor.START, 0, y, notes.get(i)));
         }
         return words;
+    }
+
+    static CurvePath shifted(CurvePath path, Vector2D by) {
+        return path.transformed(AffineTransformMatrix2D.createTranslation(by));
     }
 
     static Bounds2D bounds(List<Mark> marks) {

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -14,9 +16,18 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param scale how large it is printed
  * @param sheet what is printed
  * @param tiles how it is laid out
+ * @param printed the tiles on which something lies
+ * @param diagonal what the joined sheet is measured by
  * @param care what is said of care
  */
-record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<String> care) {
+record TiledPrint(
+        String title,
+        Scale scale,
+        Sheet sheet,
+        Tiles tiles,
+        List<Tiles.Tile> printed,
+        Diagonal diagonal,
+        List<String> care) {
 
     /** The first page and the map. */
     private static final int BEFORE_TILES = 2;
@@ -27,9 +38,6 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
     /** Between the test squares and the words beside them. */
     private static final double BESIDE = 8;
 
-    /** Room for half the width of a line, in mm. */
-    private static final double RIM = 1;
-
     /** On the map lines are drawn this much thinner. */
     private static final double THIN = 0.5;
 
@@ -37,29 +45,26 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
     private static final Set<LineKind> ON_MAP =
             EnumSet.of(LineKind.NET, LineKind.CUT, LineKind.FOLD, LineKind.END, LineKind.LEG);
 
-    /** The empty rim at the right and at the top needs no paper. */
     static TiledPrint of(String title, Scale scale, Page page, Sheet sheet, List<String> care) {
         double factor = scale.times();
-        Vector2D drawn = Sheet.bounds(sheet.marks()).getMax();
-        return new TiledPrint(
-                title,
-                scale,
-                sheet,
-                Tiles.covering(drawn.getX() / factor + RIM, drawn.getY() / factor + RIM, page),
-                care);
+        List<Cover.Laid> all = List.of(new Cover.Laid(Cover.of(sheet.marks(), factor), Vector2D.ZERO));
+        Tiles covering = Tiles.covering(sheet.width() / factor, sheet.height() / factor, page);
+        Tiles tiles = covering.upTo(Cover.needed(covering, all));
+        List<Tiles.Tile> printed = Cover.needed(tiles, all);
+        return new TiledPrint(title, scale, sheet, tiles, printed, Diagonal.across(tiles, printed), care);
     }
 
     void into(PdfFile file) throws IOException {
         Page page = tiles.page();
         file.page(page.width(), page.height(), painter -> painter.draw(first(), View.PAPER));
         file.page(page.width(), page.height(), this::map);
-        for (Tiles.Tile tile : tiles.inOrder()) {
+        for (Tiles.Tile tile : printed) {
             file.page(page.width(), page.height(), painter -> tile(tile, painter));
         }
     }
 
     private int pages() {
-        return BEFORE_TILES + tiles.columns() * tiles.rows();
+        return BEFORE_TILES + printed.size();
     }
 
     private List<Mark> first() {
@@ -80,16 +85,16 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
     private List<String> whatToDo() {
         List<String> steps = new ArrayList<>();
         steps.add(TestSquares.INSTRUCTION);
-        if (tiles.inOrder().size() > 1) {
+        if (printed.size() > 1) {
             steps.add(
                     "Lay the tiles out as the map on page 2 shows them. Letters name the columns from the left, figures the"
-                            + " rows from the top.");
+                            + " rows from the top. Tiles on which nothing lies are left out.");
             steps.add(
                     "Where another tile follows to the right or below, cut the margin off at the frame. Lay the tile on its"
                             + " neighbour so that the crosses near their corners meet, and tape it.");
         }
         steps.add(
-                "Measure from cross A to cross B: " + Diagonal.words(sheet)
+                "Measure from cross A to cross B: " + diagonal.words()
                         + ". If it is off by more than 1 mm in each metre, the print is not true or the tiles are not joined truly.");
         List<String> what = new ArrayList<>(List.of(scale.words()));
         for (int i = 0; i < steps.size(); i++) {
@@ -122,18 +127,17 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
 
     private void map(PdfPainter painter) throws IOException {
         Page page = tiles.page();
-        double top = page.height() - page.margin() - 5 * LINE;
-        double shrunk =
-                Math.min((page.width() - 2 * page.margin()) / tiles.width(), (top - page.margin()) / tiles.height());
-        Vector2D home = Vector2D.of(page.margin(), top - shrunk * tiles.height());
         List<Mark> words = new ArrayList<>(heading("Map of the tiles: page 2 of " + pages()));
-        paragraph(
+        double top = paragraph(
                 words,
-                tiles.columns() + " across and " + tiles.rows() + " down on " + page.name() + ". " + scale.words()
-                        + " The long diagonal from A to B is " + Diagonal.words(sheet) + ".",
+                tiles.columns() + " across and " + tiles.rows() + " down on " + page.name() + ". " + leftOut()
+                        + scale.words() + " The diagonal from A to B is " + diagonal.words() + ".",
                 page.margin(),
                 page.height() - page.margin() - 2 * LINE - 1,
                 page.frameWidth());
+        double shrunk =
+                Math.min((page.width() - 2 * page.margin()) / tiles.width(), (top - page.margin()) / tiles.height());
+        Vector2D home = Vector2D.of(page.margin(), top - shrunk * tiles.height());
         painter.draw(words, View.PAPER);
         painter.draw(namesOfTiles(shrunk, home), View.PAPER);
         painter.draw(grid(), new View(shrunk, home, THIN));
@@ -141,12 +145,18 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
         painter.draw(namesOfPieces(shrunk / sheet.pen().factor(), home), View.PAPER);
     }
 
+    private String leftOut() {
+        String blank = tiles.inOrder().stream()
+                .filter(tile -> !printed.contains(tile))
+                .map(Tiles.Tile::name)
+                .collect(Collectors.joining(", "));
+        return blank.isEmpty() ? "" : "Left out, because nothing lies on them: " + blank + ". ";
+    }
+
     private List<Mark> onMap() {
-        List<Mark> marks = new ArrayList<>(sheet.marks().stream()
+        return sheet.marks().stream()
                 .filter(mark -> mark instanceof Mark.Stroke stroke && ON_MAP.contains(stroke.kind()))
-                .toList());
-        marks.add(Mark.Stroke.line(LineKind.EARLIER, Diagonal.low(sheet), Diagonal.high(sheet)));
-        return marks;
+                .toList();
     }
 
     /** Where a tile ends and the next begins: the middle of their overlap. */
@@ -162,12 +172,13 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
             double y = j * tiles.stepDown() + half;
             lines.add(Mark.Stroke.line(LineKind.DIVISION, Vector2D.of(0, y), Vector2D.of(tiles.width(), y)));
         }
+        lines.add(Mark.Stroke.line(LineKind.EARLIER, diagonal.a(), diagonal.b()));
         return lines;
     }
 
     private List<Mark> namesOfTiles(double shrunk, Vector2D home) {
         double size = Math.min(TextKind.TILE.size(), shrunk * tiles.stepAcross() / 2);
-        return tiles.inOrder().stream()
+        return printed.stream()
                 .map(tile -> (Mark) Mark.Words.level(
                         TextKind.TILE,
                         size,
@@ -250,6 +261,7 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
                 marks.add(Mark.Stroke.cross(LineKind.RULE, Vector2D.of(x, y), arm));
             }
         }
+        marks.addAll(diagonal.on(tiles, tile));
         marks.addAll(inMargins(tile));
         return marks;
     }
@@ -258,28 +270,31 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
         Page page = tiles.page();
         double below = page.margin() - LINE + 0.5;
         double above = page.height() - page.margin() + 1.5;
-        int number = BEFORE_TILES + 1 + tiles.inOrder().indexOf(tile);
+        int number = BEFORE_TILES + 1 + printed.indexOf(tile);
         String name = tile.name() + ": row " + (tile.row() + 1) + " of " + tiles.rows() + ", column "
                 + (tile.column() + 1) + " of " + tiles.columns() + ". Page " + number + " of " + pages();
         List<Mark> marks = new ArrayList<>();
         marks.add(plain(page.margin(), below, name));
         marks.add(plain(page.margin(), above, title + ". " + shortScale()));
-        if (tile.row() > 0) {
-            marks.add(toTheRight(above, "above: " + new Tiles.Tile(tile.column(), tile.row() - 1).name()));
+        next(tile, 0, -1).ifPresent(next -> marks.add(toTheRight(above, "above: " + next)));
+        next(tile, 0, 1).ifPresent(next -> marks.add(toTheRight(below, "below: " + next)));
+        double left = page.margin() - 1.5;
+        double right = page.width() - page.margin() + LINE - 0.5;
+        next(tile, -1, 0).ifPresent(next -> marks.add(sideways(left, page.height() / 2, "to the left: " + next)));
+        next(tile, 1, 0).ifPresent(next -> marks.add(sideways(right, page.height() / 2, "to the right: " + next)));
+        if (diagonal.startsOn(tiles, tile)) {
+            marks.add(sideways(left, page.height() / 4, "A: to B it is " + diagonal.words()));
         }
-        if (tile.row() < tiles.rows() - 1) {
-            marks.add(toTheRight(below, "below: " + new Tiles.Tile(tile.column(), tile.row() + 1).name()));
-        }
-        if (tile.column() > 0) {
-            marks.add(sideways(
-                    page.margin() - 1.5, "to the left: " + new Tiles.Tile(tile.column() - 1, tile.row()).name()));
-        }
-        if (tile.column() < tiles.columns() - 1) {
-            marks.add(sideways(
-                    page.width() - page.margin() + LINE - 0.5,
-                    "to the right: " + new Tiles.Tile(tile.column() + 1, tile.row()).name()));
+        if (diagonal.endsOn(tiles, tile)) {
+            marks.add(sideways(right, page.height() * 3 / 4, "B: to A it is " + diagonal.words()));
         }
         return marks;
+    }
+
+    /** The name of a neighbour, if it is printed. */
+    private Optional<String> next(Tiles.Tile tile, int right, int down) {
+        Tiles.Tile next = new Tiles.Tile(tile.column() + right, tile.row() + down);
+        return printed.contains(next) ? Optional.of(next.name()) : Optional.empty();
     }
 
     private String shortScale() {
@@ -293,12 +308,12 @@ record TiledPrint(String title, Scale scale, Sheet sheet, Tiles tiles, List<Stri
         return plain(tiles.page().width() - tiles.page().margin() - width, y, words);
     }
 
-    private Mark sideways(double x, String words) {
+    private static Mark sideways(double x, double y, String words) {
         return new Mark.Words(
                 TextKind.PLAIN,
                 TextKind.PLAIN.size(),
                 Mark.Anchor.MIDDLE,
-                Vector2D.of(x, tiles.page().height() / 2),
+                Vector2D.of(x, y),
                 Vector2D.Unit.PLUS_Y,
                 words);
     }

@@ -21,6 +21,10 @@ record Tiles(Page page, int columns, int rows) {
             return letters(column) + (row + 1);
         }
 
+        boolean isBeside(Tile other) {
+            return Math.abs(column - other.column) + Math.abs(row - other.row) == 1;
+        }
+
         private static String letters(int column) {
             String last = String.valueOf((char) ('A' + column % 26));
             return column < 26 ? last : letters(column / 26 - 1) + last;
@@ -33,6 +37,13 @@ record Tiles(Page page, int columns, int rows) {
                 page,
                 count(width, page.frameWidth(), page.overlap()),
                 count(height, page.frameHeight(), page.overlap()));
+    }
+
+    /** Without the rows above and the columns to the right of the tiles that are needed. */
+    Tiles upTo(List<Tile> needed) {
+        int blank = needed.stream().mapToInt(Tile::row).min().orElseThrow();
+        int last = needed.stream().mapToInt(Tile::column).max().orElseThrow();
+        return new Tiles(page, last + 1, rows - blank);
     }
 
     private static int count(double length, double frame, double overlap) {

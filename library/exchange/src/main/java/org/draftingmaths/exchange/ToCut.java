@@ -41,4 +41,14 @@ public record ToCut(String piece, Allowances allowances, Marking marking, List<C
     public ToCut small() {
         return new ToCut(piece, allowances, marking.letters(Length.mm(3.5), Length.mm(2.5)), cuttings);
     }
+
+    /**
+     * The same with the notches of an edge marked doubly, as on a back and on the facing traced from it.
+     *
+     * @param edge the name of the edge
+     * @return how it is cut
+     */
+    public ToCut doubled(String edge) {
+        return new ToCut(piece, allowances, marking.doubled(edge), cuttings);
+    }
 }

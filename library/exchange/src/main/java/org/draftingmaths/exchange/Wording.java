@@ -207,10 +207,15 @@ final class Wording {
     /** The places of a level block beside the cloth or below it: those in its hollows first, then those that need the least paper more. */
     private List<List<Mark.Words>> outside(double size, Block block) {
         Bounds2D box = cloth.bounds();
-        Vector2D room = bounds(block.about(size, Vector2D.ZERO, Vector2D.Unit.PLUS_X))
+        List<Mark.Words> pattern = block.about(size, Vector2D.ZERO, Vector2D.Unit.PLUS_X);
+        double air = 2 * AIR * pattern.get(0).size();
+        // So far off that the outermost places but one of the grid are clear of the cloth.
+        Vector2D room = bounds(pattern)
                 .getDiagonal()
                 .multiply(Lettering.WIDER / 2)
-                .add(Vector2D.of(2 * AIR * size, 2 * AIR * size));
+                .add(Vector2D.of(air, air))
+                .add(box.getDiagonal().multiply(2.0 / TRIED))
+                .multiply(1 / (1 - 4.0 / TRIED));
         Bounds2D about = Bounds2D.from(box.getMin().subtract(room), box.getMax().add(room));
         return grid(about)
                 .filter(middle -> !Inside.contains(cloth, middle))

@@ -180,7 +180,7 @@ class PdfTest {
     }
 
     /** A tile page as its place in the joined sheet says: what is added to its points, from its own words "row r of n, column c of m". */
-    private record TilePage(List<Drawn> drawn, Vector2D toSheet, int rows, int columns) {
+    private record TilePage(List<Drawn> drawn, Vector2D toSheet, int rows, int columns, int row, int column) {
         private static final Pattern PLACE = Pattern.compile("row (\\d+) of (\\d+), column (\\d+) of (\\d+)");
 
         static TilePage of(PDDocument document, int index, Page page) throws IOException {
@@ -193,7 +193,12 @@ class PdfTest {
                     (column - 1) * (page.width() - 2 * page.margin() - page.overlap()) - page.margin(),
                     (rows - row) * (page.height() - 2 * page.margin() - page.overlap()) - page.margin());
             return new TilePage(
-                    PdfTest.drawn(document.getPage(index)), toSheet, rows, Integer.parseInt(place.group(4)));
+                    PdfTest.drawn(document.getPage(index)),
+                    toSheet,
+                    rows,
+                    Integer.parseInt(place.group(4)),
+                    row,
+                    column);
         }
 
         /** Where the cubic begins, on the joined sheet. */
@@ -284,7 +289,7 @@ class PdfTest {
 
     /**
      * Every tile shows four crosses by which it is joined, and neighbours show the same ones: n by m tiles have (n + 1)(m + 1) in
-     * all. Two more, in rings, mark the ends of the long diagonal, and lie as far apart as is printed beside them.
+     * all. Two of them, in rings, are the ends of the diagonal, and lie as far apart as is printed beside them.
      */
     @ParameterizedTest(name = "{0}")
     @MethodSource("pages")
@@ -293,9 +298,10 @@ class PdfTest {
             List<TilePage> tiles = tiles(document, page);
             int corners = (tiles.get(0).rows() + 1) * (tiles.get(0).columns() + 1);
             List<Vector2D> all = apart(tiles.stream().flatMap(TilePage::crosses));
-            assertThat(all).hasSize(corners + 2);
-            Matcher said =
-                    Pattern.compile("A: to B it is .*?\\(([0-9.]+) cm\\)").matcher(allText(document));
+            assertThat(tiles).hasSize(tiles.get(0).rows() * tiles.get(0).columns());
+            assertThat(all).hasSize(corners);
+            Matcher said = Pattern.compile("A:toBitis.*?\\(([0-9.]+)cm\\)")
+                    .matcher(allText(document).replaceAll("\\s+", ""));
             assertThat(said.find()).isTrue();
             double cm = Double.parseDouble(said.group(1));
             List<Vector2D> ringed = apart(tiles.stream().flatMap(TilePage::ringedCrosses));
@@ -305,6 +311,60 @@ class PdfTest {
                     .as("from a lower corner to the upper opposite")
                     .isPositive();
             assertThat(span.norm()).as("printed to the millimetre").isCloseTo(10 * cm, within(0.5));
+        }
+    }
+
+    /** An L: where neither of its arms lies there is no tile, and no tile names it as its neighbour. */
+    @Test
+    void aTileOnWhichNothingLiesIsLeftOut() throws IOException {
+        Piece angle = Drawing.of("angle")
+                .from(0, 0)
+                .edge("low", Role.SEAM)
+                .line(500, 0)
+                .edge("right", Role.SEAM)
+                .line(500, 120)
+                .edge("inner", Role.SEAM)
+                .line(120, 120)
+                .line(120, 700)
+                .edge("top", Role.SEAM)
+                .line(0, 700)
+                .edge("left", Role.SEAM)
+                .line(0, 0)
+                .piece();
+        try (PDDocument document = read(Pdf.tiles("Angle", Scale.FULL, Page.A4, List.of(Figure.of("Angle", angle))))) {
+            assertThat(text(document, 1).replaceAll("\\s+", " "))
+                    .contains("3 across and 3 down on A4. Left out, because nothing lies on them: B1, C1, B2, C2.");
+            List<TilePage> tiles = tiles(document, Page.A4);
+            assertThat(tiles)
+                    .extracting(tile -> "" + (char) ('A' + tile.column() - 1) + tile.row())
+                    .containsExactly("A1", "A2", "A3", "B3", "C3");
+            assertThat(text(document, 2).replaceAll("\\s+", ""))
+                    .contains("below:A2")
+                    .doesNotContain("totheright");
+            assertThat(text(document, 5).replaceAll("\\s+", ""))
+                    .contains("totheleft:A3", "totheright:C3")
+                    .doesNotContain("above");
+        }
+    }
+
+    /** A tile wholly within a piece is paper that is needed, though there is no line on it. */
+    @Test
+    void aTileWithinAPieceIsPrinted() throws IOException {
+        Piece square = Drawing.of("square")
+                .from(0, 0)
+                .edge("low", Role.SEAM)
+                .line(870, 0)
+                .edge("right", Role.SEAM)
+                .line(870, 870)
+                .edge("top", Role.SEAM)
+                .line(0, 870)
+                .edge("left", Role.SEAM)
+                .line(0, 0)
+                .piece();
+        try (PDDocument document =
+                read(Pdf.tiles("Square", Scale.FULL, Page.A4, List.of(Figure.of("Square", square))))) {
+            assertThat(tiles(document, Page.A4)).hasSize(5 * 4);
+            assertThat(text(document, 1)).doesNotContain("Left out");
         }
     }
 

@@ -27,8 +27,10 @@ import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.measure.ProportionRules;
 import org.draftingmaths.measure.Wearer;
 import org.draftingmaths.piece.Draft;
+import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.unit.Length;
 import org.junit.jupiter.api.Test;
@@ -128,9 +130,28 @@ class WordsTest {
             pieces.addAll(Facings.separate(draft, edge + " facing", edges, edge.equals("armhole") ? 45 : 60)
                     .pieces());
         }
+        pieces.add(strip(60));
+        pieces.add(strip(35));
         pieces.add(Hems.turnUp(draft.piece("front"), "hem", 30, new Give(0.04, 0.04))
                 .piece());
         return pieces;
+    }
+
+    /** A tie with the line on which it is folded lengthwise. */
+    private static Piece strip(double width) {
+        return Drawing.of("tie")
+                .from(0, 0)
+                .edge("end", Role.SEAM)
+                .line(width, 0)
+                .edge("one side", Role.SEAM)
+                .line(width, 768)
+                .edge("other end", Role.SEAM)
+                .line(0, 768)
+                .edge("other side", Role.SEAM)
+                .line(0, 0)
+                .level("fold line", width / 2, -10, width / 2, 800)
+                .grain(width * 0.75, 120, width * 0.75, 650)
+                .piece();
     }
 
     /** What has no room on a narrow piece stands beside it, whole; nothing runs through it, nor between its lines. */

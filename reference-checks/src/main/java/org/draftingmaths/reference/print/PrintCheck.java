@@ -31,7 +31,7 @@ public final class PrintCheck {
     private static final double PIXEL = 1;
 
     /** The distance of a piece from the left and lower side of its sheet, as {@link Pdf} says, in mm. */
-    private static final double GAP = 15;
+    private static final double GAP = 2;
 
     private static final int SAMPLES = 240;
 
