@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +18,7 @@ import org.draftingmaths.dart.Pressed;
 import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.FinalPattern;
 import org.draftingmaths.finish.TitleBlock;
+import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Piece;
@@ -80,7 +83,7 @@ public record Style(
      *     cut, which is a finding
      * @return the style
      * @throws IllegalArgumentException when a piece is unknown or named twice
-     * @throws org.draftingmaths.ledger.DraftingException as {@link FinalPattern#of}
+     * @throws DraftingException as {@link FinalPattern#of}
      */
     public static Style of(String title, String size, String version, Draft draft, StepSheet steps, List<ToCut> cuts) {
         return of(title, size, version, draft, steps, cuts, DraftLimits.COMMON);
@@ -97,6 +100,8 @@ public record Style(
      * @param cuts what is cut of it, in the order in which the pieces are numbered
      * @param limits within which limits it is held to be good, and what is meant as it is
      * @return the style
+     * @throws IllegalArgumentException when a piece is unknown or named twice
+     * @throws DraftingException as {@link FinalPattern#of}
      */
     public static Style of(
             String title,
@@ -106,6 +111,7 @@ public record Style(
             StepSheet steps,
             List<ToCut> cuts,
             DraftLimits limits) {
+        requireOnce(cuts);
         Map<String, Allowances> plans = cuts.stream().collect(Collectors.toMap(ToCut::piece, ToCut::allowances));
         List<FinalPattern> patterns = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
@@ -120,6 +126,16 @@ public record Style(
                 .forEach(findings::add));
         findings.addAll(Allowances.mates(cutOnly(draft, plans.keySet()), plans, Set.of(), 0));
         return new Style(title, size, draft, cuts, patterns, steps, limits.unmeant(findings));
+    }
+
+    private static void requireOnce(List<ToCut> cuts) {
+        Set<String> named = new HashSet<>();
+        for (ToCut cut : cuts) {
+            if (!named.add(cut.piece())) {
+                throw new IllegalArgumentException("'" + cut.piece()
+                        + "' is named more than once among what is cut; name it once, with all that is cut of it.");
+            }
+        }
     }
 
     /** A fold is looked at both as it is drafted and as it is cut. */
@@ -204,14 +220,17 @@ public record Style(
      * @param folder the folder; it is made if it is not there, and files of the same names are replaced
      * @return the files written, in order
      * @throws IOException when one cannot be written; those before it are whole
+     * @throws DraftingException when two pieces would be written to one file, because their names differ only in signs, spaces or capitals; nothing
+     *     is written then
      */
     public List<Path> writeTo(Path folder) throws IOException {
-        Files.createDirectories(folder);
         String name = file(title);
+        Map<String, Figure> drawn = byFile(name);
+        Files.createDirectories(folder);
         List<Path> written = new ArrayList<>();
-        for (Figure figure : figures()) {
-            Path file = folder.resolve(name + "-" + file(figure.piece().name()) + ".svg");
-            Saved.text(file, Svg.sheet(figure));
+        for (Map.Entry<String, Figure> each : drawn.entrySet()) {
+            Path file = folder.resolve(each.getKey());
+            Saved.text(file, Svg.sheet(each.getValue()));
             written.add(file);
         }
         String heading = title + ", size " + size;
@@ -228,6 +247,22 @@ public record Style(
         DraftFiles.write(draft, json);
         written.addAll(List.of(markdown, html, json));
         return List.copyOf(written);
+    }
+
+    /** The finished pieces by the names of their files, in order. */
+    private Map<String, Figure> byFile(String name) {
+        Map<String, Figure> files = new LinkedHashMap<>();
+        for (Figure figure : figures()) {
+            String file = name + "-" + file(figure.piece().name()) + ".svg";
+            Figure other = files.putIfAbsent(file, figure);
+            if (other != null) {
+                throw new DraftingException(
+                        "Write '" + title + "'",
+                        "'" + other.piece().name() + "' and '" + figure.piece().name() + "' would both be written to '"
+                                + file + "'; give one of them another name");
+            }
+        }
+        return files;
     }
 
     private static Path saved(Path file, byte[] bytes) throws IOException {

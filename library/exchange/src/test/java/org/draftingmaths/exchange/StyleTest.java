@@ -1,7 +1,10 @@
 package org.draftingmaths.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.draftingmaths.dart.Darts;
@@ -13,6 +16,7 @@ import org.draftingmaths.finish.Give;
 import org.draftingmaths.finish.Hems;
 import org.draftingmaths.finish.Marking;
 import org.draftingmaths.finish.TurnUp;
+import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.piece.Draft;
@@ -28,6 +32,7 @@ import org.draftingmaths.piece.Use;
 import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** A pouch of two halves on the fold and a flap cut whole: what is cut, how it is sewn, and what is missing. */
 class StyleTest {
@@ -267,5 +272,32 @@ class StyleTest {
         assertThat(facedPouch(false, Role.SEAM, Cutting.Cloth.INTERFACING))
                 .contains("Put the interfacing on 'front facing' and 'back facing' before", "understitch it")
                 .doesNotContain("clip them", "No interfacing");
+    }
+
+    @Test
+    void aPieceNamedTwiceIsRefused() {
+        assertThatThrownBy(() ->
+                        style("one", pouch(half("front"), half("back")), once("front"), once("back"), once("front")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(
+                        "'front' is named more than once among what is cut; name it once, with all that is cut of it.");
+    }
+
+    /** Signs, spaces and capitals are lost in the names of files: what would be overwritten is refused, and no file is begun. */
+    @Test
+    void piecesOfOneFileNameAreRefusedBeforeAnythingIsWritten(@TempDir Path folder) throws IOException {
+        Draft draft = new Draft("pouch", List.of(half("left front"), half("Left-Front")), List.of());
+        Style style = style("one", draft, once("left front"), once("Left-Front"));
+        Path into = folder.resolve("pouch");
+        assertThatThrownBy(() -> style.writeTo(into))
+                .isInstanceOf(DraftingException.class)
+                .hasMessageContaining(
+                        "'left front' and 'Left-Front' would both be written to 'pouch-left-front.svg'; give one of them another name");
+        assertThat(into).doesNotExist();
+        Draft apart = new Draft("pouch", List.of(half("left front"), half("right front")), List.of());
+        assertThat(style("one", apart, once("left front"), once("right front")).writeTo(into))
+                .extracting(path -> path.getFileName().toString())
+                .contains("pouch-left-front.svg", "pouch-right-front.svg")
+                .doesNotHaveDuplicates();
     }
 }
