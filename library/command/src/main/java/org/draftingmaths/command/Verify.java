@@ -1,6 +1,7 @@
 package org.draftingmaths.command;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -10,6 +11,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Properties;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -46,7 +48,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "drafting-maths-command",
         mixinStandardHelpOptions = true,
-        version = "Drafting Maths 0.1.0-SNAPSHOT",
+        versionProvider = Verify.Version.class,
         description = "Walks the seams of a draft and says what is wrong with it.",
         footer = {
             "",
@@ -58,6 +60,18 @@ public final class Verify implements Callable<Integer> {
     static final int NOTHING_FOUND = 0;
     static final int FINDINGS = 1;
     static final int BAD_INPUT = 2;
+
+    /** The version as the build wrote it beside the classes. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() throws IOException {
+            Properties build = new Properties();
+            try (InputStream in = Verify.class.getResourceAsStream("build.properties")) {
+                build.load(in);
+            }
+            return new String[] {"Drafting Maths " + build.getProperty("version")};
+        }
+    }
 
     /** How the findings are written. */
     enum Form {
