@@ -33,7 +33,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 
-/** Row 66: every corner proved by folding or laying the allowance as it is pressed. */
+/** Every corner proved by folding or laying the allowance as it is pressed. */
 class CornerCutTest {
 
     private static final double FOLDED = 1e-6;

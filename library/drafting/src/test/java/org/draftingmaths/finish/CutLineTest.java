@@ -93,7 +93,7 @@ class CutLineTest {
     }
 
     /**
-     * Row 65: every place of a side lies the edge's width from the edge, never less; beside the edge's end, where the corner
+     * Every place of a side lies the edge's width from the edge, never less; beside the edge's end, where the corner
      * with its neighbour begins, never less than the narrower of the two; farther off only on the straights about the edge's own corners, at most three to a corner.
      * These are squared off across the corner at twice the width, so that none of them is over sqrt 5 times it away. The outline is closed, valid and made of
      * sides and corners in turn.
@@ -229,7 +229,7 @@ class CutLineTest {
         return least;
     }
 
-    /** Row 65: outside a bend the cut line is longer by width times turning, in a hollow shorter. */
+    /** Outside a bend the cut line is longer by width times turning, in a hollow shorter. */
     @ParameterizedTest
     @MethodSource("seeds")
     void aBendMakesTheCutLineLongerByWidthTimesTurning(long seed) {
@@ -438,7 +438,7 @@ class CutLineTest {
                 .hasMessageStartingWith("Piece 'quarter' has no edge named 'collar'");
     }
 
-    /** Row 65: mates get the same width unless it is declared otherwise. */
+    /** Mates get the same width unless it is declared otherwise. */
     @Test
     void unlikeAllowancesOfMatesAreFound() {
         Draft draft = new Draft(

@@ -51,7 +51,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
-/** Rows 67 to 70. */
+/** The finished pattern: notches, drill points, grain and labels on the cut piece. */
 class FinalPatternTest {
 
     private static final TitleBlock TITLE =
@@ -427,7 +427,7 @@ class FinalPatternTest {
         assertThat(without.findings()).extracting(Finding::kind).containsExactly(Finding.Kind.GRAIN_MISSING);
     }
 
-    /** Row 69: the label follows the piece, so an opened piece cannot still say it lies on the fold. */
+    /** The label follows the piece, so an opened piece cannot still say it lies on the fold. */
     @Test
     void onlyAPieceWithAFoldIsPlacedOnTheFold() {
         FinalPattern half = pattern(front());

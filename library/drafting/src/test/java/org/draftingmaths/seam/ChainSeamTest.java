@@ -37,7 +37,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Seams whose sides are chains of edges and parts of edges: rows 31, 56, 71 and 75 of the trade's operations. */
+/** Seams whose sides are chains of edges and parts of edges: godets, waistbands, facings and panels. */
 class ChainSeamTest {
 
     private static final double EXACT = 1e-9;
@@ -129,7 +129,7 @@ class ChainSeamTest {
 
     // ------------------------------------------------------------------------------------------------ a waistband
 
-    /** Closed waist by hand: front 70 + 100, back 60 + 120, all twice, is 700. Row 56: marks at the sides and the centre back. */
+    /** Closed waist by hand: front 70 + 100, back 60 + 120, all twice, is 700. It is marked at the sides and the centre back. */
     @Test
     void aWaistbandMeetsTheWaistWithItsDartsClosed() {
         Walk walk = Walk.of(skirt(band(700, 170, 350, 530), waist()), waist());
@@ -411,7 +411,7 @@ class ChainSeamTest {
 
     // ------------------------------------------------------------------------------------------------ a godet, a strap
 
-    /** Row 31: sides of the godet equal the slit, here the lower 220 mm of a seam of 600. */
+    /** The sides of the godet equal the slit, here the lower 220 mm of a seam of 600. */
     @Test
     void aGodetIsSetIntoTheLowerPartOfASeam() {
         Piece godet = Godets.forSeam("godet", 220, 180).draft().piece("godet");
@@ -578,7 +578,7 @@ class ChainSeamTest {
                 .hasMessageContaining("ends partway along 'waist' of 'front'");
     }
 
-    /** Row 65: each part of a chain is compared with what it is sewn to, and with nothing else. */
+    /** Each part of a chain is compared with what it is sewn to, and with nothing else. */
     @Test
     void allowancesAreComparedPartByPart() {
         Allowances ten = Allowances.of(Length.mm(10));

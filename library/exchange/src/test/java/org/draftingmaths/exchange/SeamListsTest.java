@@ -166,7 +166,7 @@ class SeamListsTest {
         return chain;
     }
 
-    /** Row 56: a whole waistband. One word stands for all edges of a side. */
+    /** A whole waistband. One word stands for all edges of a side. */
     @Test
     void aSideMayBeSeveralEdgesAndPartsOfThem() {
         List<Seam> seams = seams("""
@@ -209,7 +209,7 @@ class SeamListsTest {
             edge,mate,ease,mate stretch;top of front,left of front,0,80 mm | line 2, column 4 (mate stretch): '80 mm' is no stretch; '80 mm to 92 mm' is
             edge,mate,ease,mate stretch;top of front,left of front,0,80 to 92 mm | line 2, column 4 (mate stretch): Cannot read [80] as a length
             edge,mate,ease,mate stretch;top of front,left of front,0,92 mm to 80 mm | line 2, column 4 (mate stretch): Part of 'left' of 'front' stops behind
-            edge,mate,ease,mate stretch;top of front,left of front,0,92 mm to 180 mm | line 2: Seam 'top of front on left of front' takes 'left' of 'front' from 92.0 mm to 180.0 mm, but 'left' is 100.0 mm long.
+            edge,mate,ease,mate stretch;top of front,left of front,0,92 mm to 180 mm | line 2: Seam 'top of front on left of front' takes 'left' of 'front' from 3 5/8 in (9.2 cm) to 7 1/8 in (18.0 cm), but 'left' is 3 7/8 in (10.0 cm) long.
             edge,mate,ease,mate half;top of front,left of front,0,other | line 2, column 4 (mate half): 'other' is not known here; known are drawn, mirrored
             edge,mate,ease,caught;top of front,left of front,0,yes | line 2, column 4 (caught): 'yes' is not known here; known are caught in
             edge,mate,ease;top of front,left of front,0;right of front,bottom of front,0;right of front,top of front,0 | line 4: Seams
