@@ -275,6 +275,16 @@ public record Piece(
     }
 
     /**
+     * The same piece with another grain line.
+     *
+     * @param line where it is drawn; that it leaves the piece is for a check to find
+     * @return the piece
+     */
+    public Piece grained(Grain line) {
+        return withGrain(Optional.of(line));
+    }
+
+    /**
      * The same piece with an opening put to another use at its mouth: a slash left as gathers, or a dart pressed the other
      * way.
      *
