@@ -160,7 +160,6 @@ class FullnessTest {
             sweep += 2 * Lengths.base(gore, "hem");
         }
         assertThat(sweep / INCH).as("published").isCloseTo(81, within(1e-9));
-        assertThat(10 + 4 * 17.5).as("the misprinted gores").isEqualTo(80);
     }
 
     // ------------------------------------------------------------------------------------------------ pleats
@@ -253,7 +252,6 @@ class FullnessTest {
         TuckPlan tucks = new TuckPlan(16, 2, 16);
         assertThat(tucks.taken() / 10).as("published").isCloseTo(6.4, within(1e-9));
         assertThat(tucks.cut(280) / 10).as("published").isCloseTo(34.4, within(1e-9));
-        assertThat(240.0 / 15).as("published pitch").isEqualTo(tucks.spacing());
         Answer gaps = PleatPlan.count(240, 17);
         assertThat(gaps).isInstanceOfSatisfying(Answer.Several.class, several -> {
             assertThat(several.values()).as("published among them").containsExactly(14.0, 15.0);

@@ -1,6 +1,7 @@
 package org.draftingmaths.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -93,8 +94,15 @@ class PublishedBodiceTest {
         // Points and lengths are published; the curves between are ours, and have peaks at the shoulder that a fitting
         // would blend.
         assertThat(Checks.all(draft, Checks.SEAM_TOLERANCE))
-                .extracting(Finding::kind)
-                .containsOnly(Finding.Kind.EDGE_KINKS, Finding.Kind.LINE_BREAKS);
+                .extracting(Finding::kind, Finding::where)
+                .containsExactly(
+                        tuple(Finding.Kind.EDGE_KINKS, "'shoulder' of 'back' at 'shoulder dart'"),
+                        tuple(
+                                Finding.Kind.LINE_BREAKS,
+                                "'armhole' of 'front' and 'armhole' of 'back' at seam 'shoulder'"),
+                        tuple(
+                                Finding.Kind.LINE_BREAKS,
+                                "'neckline' of 'front' and 'neckline' of 'back' at seam 'shoulder'"));
         assertThat(Walk.all(draft))
                 .allSatisfy(walk -> assertThat(walk.difference()).isCloseTo(0, within(0.1)));
     }

@@ -17,6 +17,7 @@ import org.draftingmaths.fullness.Tiers;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
+import org.draftingmaths.unit.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,7 +48,7 @@ class RingsTest {
         "36, 914.4, 5.7296, 7.6394, 11.4592, 22.9183"
     })
     void waistRadiiInInches(double waist, double mm, double full, double threeQuarters, double half, double quarter) {
-        assertThat(waist * INCH).isCloseTo(mm, within(0.05));
+        assertThat(Length.inches(waist).mm()).isCloseTo(mm, within(0.05));
         double[] radii = {full, threeQuarters, half, quarter};
         double[] shares = {1, 0.75, 0.5, 0.25};
         for (int i = 0; i < shares.length; i++) {
@@ -111,7 +112,7 @@ class RingsTest {
     @Test
     void aHalfCircleDoublesItsAllowancesToo() {
         double right = CircleSkirt.of(1140, 600, 0.5).radius() / 10;
-        double wrong = 224 / (2 * Math.PI);
+        double wrong = CircleSkirt.of(2240, 600, 1).radius() / 10;
         assertThat(right).isCloseTo(36.2873, within(5e-5));
         assertThat(wrong).isCloseTo(35.6507, within(5e-5));
         assertThat(right - wrong).isCloseTo(0.64, within(5e-3));
