@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.StringReader;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -19,6 +21,8 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 class SvgTest {
@@ -46,7 +50,23 @@ class SvgTest {
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
     }
 
-    /** One user unit is one millimetre: the sheet's size in mm is that of its view box. */
+    /** The ends of all moves, straights, cubics and arcs of the net line and the fold, as they are written: y down. */
+    private static List<Vector2D> netPoints(Document document) {
+        NodeList paths = document.getElementsByTagName("path");
+        return IntStream.range(0, paths.getLength())
+                .mapToObj(i -> (Element) paths.item(i))
+                .filter(path -> List.of("net", "fold").contains(path.getAttribute("class")))
+                .flatMap(path -> Pattern.compile("[MLCA]([^MLCAZ]*)")
+                        .matcher(path.getAttribute("d"))
+                        .results())
+                .map(command -> command.group(1).trim().split(" "))
+                .map(numbers -> Vector2D.of(
+                        Double.parseDouble(numbers[numbers.length - 2]),
+                        Double.parseDouble(numbers[numbers.length - 1])))
+                .toList();
+    }
+
+    /** One user unit is one millimetre: the sheet's size in mm is that of its view box, and every corner lies as it was drafted from the first. */
     @Test
     void isAtTrueScale() throws Exception {
         Document document = parsed(Svg.sheet(Figure.of("Front", front())));
@@ -55,6 +75,28 @@ class SvgTest {
         assertThat(width).endsWith("mm");
         assertThat(document.getDocumentElement().getAttribute("viewBox"))
                 .isEqualTo("0 0 " + width.replace("mm", "") + " " + height.replace("mm", ""));
+        List<Vector2D> points = netPoints(document);
+        Vector2D home = points.get(0);
+        List<Vector2D> corners = new ArrayList<>();
+        for (Vector2D point : points) {
+            Vector2D corner = Vector2D.of(point.getX() - home.getX(), home.getY() - point.getY());
+            if (corners.stream().noneMatch(other -> other.distance(corner) < 1)) {
+                corners.add(corner);
+            }
+        }
+        List<Vector2D> drafted = List.of(
+                Vector2D.of(0, 0),
+                Vector2D.of(70, 0),
+                Vector2D.of(110, 0),
+                Vector2D.of(210, 0),
+                Vector2D.of(210, 190),
+                Vector2D.of(0, 200));
+        assertThat(corners).hasSameSizeAs(drafted);
+        for (int i = 0; i < drafted.size(); i++) {
+            assertThat(corners.get(i).distance(drafted.get(i)))
+                    .as("written to 1e-4 mm: %s at %s", drafted.get(i), corners.get(i))
+                    .isLessThan(2e-4);
+        }
     }
 
     @Test
