@@ -4,21 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Edge;
+import org.draftingmaths.piece.Girths;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
-import org.draftingmaths.piece.Stretch;
 import org.draftingmaths.unit.Steps;
 
 /**
  * What fullness costs in cloth: the paper that it adds, and the width at each level line and along each edge.
  *
  * @param area the paper added, in square mm, allowances off
- * @param levels for each level line the width added, open gaps measured straight, in mm
+ * @param levels for each level line the width added, as {@link Girths#drawn}, in mm
  * @param edges for each edge the drawn length added, in mm
  */
 public record Budget(double area, Map<String, Double> levels, Map<String, Double> edges) implements Entry {
@@ -42,31 +41,13 @@ public record Budget(double area, Map<String, Double> levels, Map<String, Double
     public static Budget of(Piece before, Piece after) {
         Map<String, Double> levels = new TreeMap<>();
         before.levels()
-                .forEach(level -> levels.put(level.name(), width(after, level.name()) - width(before, level.name())));
+                .forEach(level -> levels.put(
+                        level.name(), Girths.drawn(after, level.name()) - Girths.drawn(before, level.name())));
         Map<String, Double> edges = new TreeMap<>();
         for (Edge edge : before.edges()) {
             edges.put(edge.name(), Lengths.drawn(after, edge.name()) - Lengths.drawn(before, edge.name()));
         }
         return new Budget(Paper.outline(after).area() - Paper.outline(before).area(), levels, edges);
-    }
-
-    /** The stretches of a level line on the cloth, and the gaps between those that were one. */
-    private static double width(Piece piece, String level) {
-        List<Stretch> stretches = new ArrayList<>(piece.panels().stream()
-                .flatMap(panel -> panel.lines().stream())
-                .filter(stretch -> stretch.line().equals(level))
-                .sorted(java.util.Comparator.comparingDouble(Stretch::from))
-                .toList());
-        double width = 0;
-        for (int i = 0; i < stretches.size(); i++) {
-            Stretch stretch = stretches.get(i);
-            width += stretch.to() - stretch.from();
-            if (i > 0 && stretches.get(i - 1).to() == stretch.from()) {
-                Vector2D end = piece.place(stretches.get(i - 1)).end();
-                width += end.distance(piece.place(stretch).start());
-            }
-        }
-        return width;
     }
 
     @Override

@@ -9,7 +9,7 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Inside;
 import org.draftingmaths.curve.Nearest;
 
-/** Widths along level lines with every dart closed. */
+/** Widths along level lines, with every dart closed or as they are drawn. */
 public final class Girths {
 
     private Girths() {}
@@ -43,6 +43,38 @@ public final class Girths {
                 .mapToDouble(panel -> filled(piece, panel, level))
                 .sum();
         return whole - inside + open + filled;
+    }
+
+    /**
+     * The width of a piece along a level line as it is drawn: the line on the cloth and over every opening, as it goes on when the gap is filled with
+     * cloth, tangent to both its ends, or straight where it cannot go on smoothly. Filling a gap therefore does not change it.
+     *
+     * @param piece the piece
+     * @param level the name of the level line
+     * @return the width in mm
+     */
+    public static double drawn(Piece piece, String level) {
+        piece.level(level);
+        List<Stretch> stretches = piece.panels().stream()
+                .flatMap(panel -> panel.lines().stream())
+                .filter(stretch -> stretch.line().equals(level))
+                .sorted(Comparator.comparingDouble(Stretch::from))
+                .toList();
+        double width = 0;
+        for (int i = 0; i < stretches.size(); i++) {
+            Stretch stretch = stretches.get(i);
+            width += stretch.to() - stretch.from();
+            if (i > 0 && stretches.get(i - 1).to() == stretch.from()) {
+                width += between(piece.place(stretches.get(i - 1)), piece.place(stretch));
+            }
+        }
+        return width;
+    }
+
+    private static double between(CurvePath line, CurvePath next) {
+        End from = new End(line.end(), line.endTangent());
+        End to = new End(next.start(), next.startTangent().negate());
+        return from.at().distance(to.at()) > Panels.TOUCH ? over(from, to).length() : 0;
     }
 
     /** Where a gap was filled with cloth the line is broken: from the end of one stretch straight to the next, over cloth. */
