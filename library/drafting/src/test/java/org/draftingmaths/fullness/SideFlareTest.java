@@ -121,6 +121,15 @@ class SideFlareTest {
                 .isEqualTo(told(draft))
                 .containsExactly(
                         tuple(Finding.Kind.LINE_BREAKS, "'waist' of 'front' and 'waist' of 'back' at seam 'side'"));
+        assertThat(peak(flared)).as("by the same angle").isCloseTo(peak(draft), within(1e-9));
+    }
+
+    private static double peak(Draft draft) {
+        return Checks.all(draft, 1e-6).stream()
+                .filter(finding -> finding.kind() == Finding.Kind.LINE_BREAKS)
+                .findFirst()
+                .orElseThrow()
+                .excess();
     }
 
     private static boolean isCorner(Tuple told) {
