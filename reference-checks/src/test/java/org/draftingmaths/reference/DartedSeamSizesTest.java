@@ -21,7 +21,6 @@ import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.seam.SeamTruing;
-import org.draftingmaths.seam.Truing;
 import org.draftingmaths.seam.Walk;
 import org.draftingmaths.unit.Length;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,8 +58,8 @@ class DartedSeamSizesTest {
                     .as("%s", seam.name())
                     .isGreaterThan(1);
             List<SeamTruing.May> may = Stream.of(seam.first(), seam.second())
-                    .flatMap(side -> Stream.of(Truing.End.values())
-                            .<SeamTruing.May>map(end -> new SeamTruing.AtEnd(side, end, 1)))
+                    .flatMap(side ->
+                            Stream.of(Seam.End.values()).<SeamTruing.May>map(end -> new SeamTruing.AtEnd(side, end, 1)))
                     .toList();
             SeamTruing.Trued trued = SeamTruing.of(draft, seam, may, 6);
             assertThat(Walk.of(trued.draft(), seam).worst().difference()).isCloseTo(0, within(1e-6));

@@ -44,7 +44,7 @@ final class LineChecks {
         }
         for (Seam seam : draft.seams()) {
             found.addAll(SideBalance.of(draft, seam, limits));
-            for (Truing.End end : Truing.End.values()) {
+            for (Seam.End end : Seam.End.values()) {
                 crossing(draft, seam, end, limits.joint(), found);
             }
         }
@@ -80,12 +80,12 @@ final class LineChecks {
     }
 
     /** Where two finished edges, or two hems, meet at the end of a seam, they are one line. */
-    private static void crossing(Draft draft, Seam seam, Truing.End end, double limit, List<Finding> found) {
+    private static void crossing(Draft draft, Seam seam, Seam.End end, double limit, List<Finding> found) {
         if (isFaced(draft, seam)) {
             return;
         }
-        Seam.Part one = seam.first().atEnd(end == Truing.End.STOP);
-        Seam.Part other = seam.second().atEnd(end == Truing.End.STOP);
+        Seam.Part one = seam.first().atEnd(end);
+        Seam.Part other = seam.second().atEnd(end);
         Optional<Edge> first = next(draft.piece(one.piece()), one, end);
         Optional<Edge> second = next(draft.piece(other.piece()), other, end);
         if (first.isEmpty()
@@ -153,11 +153,11 @@ final class LineChecks {
     }
 
     /** The edge that goes on where a side of a seam ends; none where openings lie at that corner, or where the seam ends partway. */
-    private static Optional<Edge> next(Piece piece, Seam.Part part, Truing.End end) {
-        if (!part.reachesCorner(end == Truing.End.STOP)) {
+    private static Optional<Edge> next(Piece piece, Seam.Part part, Seam.End end) {
+        if (!part.reachesCorner(end)) {
             return Optional.empty();
         }
-        boolean atStart = (end == Truing.End.START) == part.forward();
+        boolean atStart = (end == Seam.End.START) == part.forward();
         Vector2D corner = atStart
                 ? Redraw.first(piece, part.edge()).start()
                 : Redraw.last(piece, part.edge()).end();

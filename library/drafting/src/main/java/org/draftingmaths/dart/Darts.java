@@ -29,6 +29,7 @@ import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Stay;
 import org.draftingmaths.piece.Use;
+import org.draftingmaths.unit.Asked;
 
 /** Principle one: a dart is an angle, and may be moved to wherever a slash from its apex ends. */
 public final class Darts {
@@ -100,9 +101,7 @@ public final class Darts {
      * @throws DraftingException as {@link #rotate}, or when more is asked than the dart has
      */
     public static Reworked rotateBy(Piece piece, String dart, Spot to, String name, double angle, Stay stay) {
-        if (!(angle > 0 && Double.isFinite(angle))) {
-            throw new IllegalArgumentException("An angle to be moved is more than 0: " + angle + " rad.");
-        }
+        Asked.angle("An angle to be moved", angle);
         String asked = "Rotate '" + dart + "' to " + to.words();
         Use.Dart use = sewn(piece, dart);
         requireNoFold(piece, to, asked);
@@ -210,9 +209,7 @@ public final class Darts {
      * @throws DraftingException as {@link #rotate}
      */
     public static Reworked rotateShare(Piece piece, String dart, Spot to, String name, double share) {
-        if (!(share > 0 && share <= 1)) {
-            throw new IllegalArgumentException("A share of a dart is more than 0 and at most 1: " + share + ".");
-        }
+        Asked.share("A share of a dart", share);
         requireNotDoublePointed(piece, dart, "Rotate '" + dart + "' to " + to.words());
         return rotateBy(piece, dart, to, name, share * Measured.angle(piece, dart));
     }
@@ -231,9 +228,7 @@ public final class Darts {
      * @throws DraftingException when that is more than the dart has, with the widest that is possible; or as {@link #rotate}
      */
     public static Reworked rotateToIntake(Piece piece, String dart, Spot to, String name, double intake) {
-        if (!(intake > 0 && Double.isFinite(intake))) {
-            throw new IllegalArgumentException("An intake is more than 0 mm: " + intake + " mm.");
-        }
+        Asked.length("An intake", intake);
         String asked = "Rotate '" + dart + "' to " + to.words();
         requireNotDoublePointed(piece, dart, asked);
         Piece cut = Panels.cut(piece, Slash.straight(name, to, Spot.tip(dart))).piece();
@@ -262,9 +257,7 @@ public final class Darts {
     public record Part(Spot to, String name, double share, Optional<Vector2D> point) {
         /** Checks the share. */
         public Part {
-            if (!(share > 0 && share <= 1)) {
-                throw new IllegalArgumentException("A share of a dart is more than 0 and at most 1: " + share + ".");
-            }
+            Asked.share("A share of a dart", share);
             if (point.filter(place -> !place.isFinite()).isPresent()) {
                 throw new IllegalArgumentException(
                         "Dart '" + name + "' needs a place to point to: " + point.get() + ".");

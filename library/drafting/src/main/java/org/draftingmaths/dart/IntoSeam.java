@@ -2,6 +2,7 @@ package org.draftingmaths.dart;
 
 import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.unit.Asked;
 import org.draftingmaths.unit.Steps;
 
 /**
@@ -15,9 +16,7 @@ public record IntoSeam(String dart, double angle) implements Entry {
 
     /** Checks the angle. */
     public IntoSeam {
-        if (!(angle > 0 && Double.isFinite(angle))) {
-            throw new IllegalArgumentException("An angle taken into a seam is more than 0: " + angle + " rad.");
-        }
+        Asked.angle("An angle taken into a seam", angle);
     }
 
     @Override

@@ -25,6 +25,7 @@ import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Stay;
 import org.draftingmaths.piece.Use;
+import org.draftingmaths.unit.Asked;
 import org.draftingmaths.unit.Steps;
 
 /**
@@ -54,9 +55,7 @@ public final class LegSlashes {
     public record OnLeg(Spot from, String name, double arc, double share) {
         /** Checks the share. */
         public OnLeg {
-            if (!(share > 0 && share <= 1)) {
-                throw new IllegalArgumentException("A share of a dart is more than 0 and at most 1: " + share + ".");
-            }
+            Asked.share("A share of a dart", share);
             if (!(arc > 0 && Double.isFinite(arc))) {
                 throw new IllegalArgumentException(
                         "Slash '" + name + "' ends on a leg more than 0 mm from the mouth: " + arc + " mm.");

@@ -16,6 +16,7 @@ import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Asked;
 import org.draftingmaths.unit.Length;
 
 /**
@@ -174,9 +175,7 @@ public record Allowances(double general, Map<String, Double> edges, List<AtCorne
      */
     public static List<Finding> mates(
             Draft draft, Map<String, Allowances> plans, Set<String> declared, double tolerance) {
-        if (!(tolerance >= 0 && Double.isFinite(tolerance))) {
-            throw new IllegalArgumentException("A tolerance is 0 mm or more: " + tolerance + " mm.");
-        }
+        Asked.lengthOrNone("A tolerance", tolerance);
         List<Finding> findings = new ArrayList<>();
         for (Seam seam : draft.seams()) {
             if (!declared.contains(seam.name())) {

@@ -2,6 +2,7 @@ package org.draftingmaths.finish;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.draftingmaths.unit.Asked;
 
 /**
  * Strips cut on the true bias: where to mark them, what a square yields, how to join them.
@@ -136,9 +137,7 @@ public final class BiasStrips {
     }
 
     private static double requireWidth(double width) {
-        if (!(width > 0 && Double.isFinite(width))) {
-            throw new IllegalArgumentException("A width is more than 0 mm: " + width + " mm.");
-        }
+        Asked.length("A width", width);
         return width;
     }
 

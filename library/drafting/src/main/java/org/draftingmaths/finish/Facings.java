@@ -158,8 +158,8 @@ public final class Facings {
                         .collect(Collectors.joining(" and "));
     }
 
-    private static Traced traced(String facing, Trace.Laid laid, double width, CurvePath outer) {
-        return new Traced(
+    private static FacingTraced traced(String facing, Trace.Laid laid, double width, CurvePath outer) {
+        return new FacingTraced(
                 facing, laid.on().piece(), laid.on().edge(), laid.line().length(), width, outer.length());
     }
 
@@ -203,8 +203,12 @@ public final class Facings {
         Sheet.Neighbour other = trace.laid().get(i).neighbour(false, asked);
         return Seam.flat(
                 name + " at '" + one.name() + "'",
-                new Seam.Mate(before.piece() + " " + name, one.name(), one.atStart()),
-                new Seam.Mate(on.piece() + " " + name, other.name(), other.atStart()));
+                mate(before.piece() + " " + name, one),
+                mate(on.piece() + " " + name, other));
+    }
+
+    private static Seam.Mate mate(String facing, Sheet.Neighbour edge) {
+        return edge.atStart() ? Seam.Mate.of(facing, edge.name()) : Seam.Mate.backwards(facing, edge.name());
     }
 
     /**
@@ -387,7 +391,7 @@ public final class Facings {
      */
     public static Reworked cutInOne(Piece piece, String edge, double width) {
         requireWidth(width);
-        return Folded.straight(piece, edge, width, Folded.OUTER, foldable(piece, edge));
+        return FoldedBack.straight(piece, edge, width, FoldedBack.OUTER, foldable(piece, edge));
     }
 
     /**
@@ -410,13 +414,13 @@ public final class Facings {
     public static Reworked cutInOne(Piece piece, String edge, double atStart, double atEnd) {
         requireWidth(atStart);
         requireWidth(atEnd);
-        return Folded.shaped(piece, edge, atStart, atEnd, Folded.OUTER, foldable(piece, edge));
+        return FoldedBack.shaped(piece, edge, atStart, atEnd, FoldedBack.OUTER, foldable(piece, edge));
     }
 
     /** The request in words, for an edge at which cloth can be folded. */
     private static String foldable(Piece piece, String edge) {
         String asked = "Cut a facing in one at '" + edge + "' of '" + piece.name() + "'";
-        if (!Folded.isStraight(piece, edge)) {
+        if (!FoldedBack.isStraight(piece, edge)) {
             throw new DraftingException(
                     asked, "it is curved, and cloth folds on a straight line only; trace a separate facing");
         }
@@ -440,7 +444,7 @@ public final class Facings {
      * @return true when it is
      */
     public static boolean isOuterEdgeInOne(String edge) {
-        return edge.contains(Folded.OUTER);
+        return edge.contains(FoldedBack.OUTER);
     }
 
     /**

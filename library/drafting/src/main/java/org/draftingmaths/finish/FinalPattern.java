@@ -78,16 +78,16 @@ public record FinalPattern(
         Snips.Cut snips = Snips.of(piece, cut, marking);
         List<Drill> drills = Drills.of(piece, marking.drill());
         Optional<GrainLine> grain = GrainLines.of(piece, marking.oneWay());
-        Lettering lettering = Lettering.of(piece, lines, grain, marking, title.lines(piece));
+        Labelling labelling = Labelling.of(piece, lines, grain, marking, title.lines(piece));
         List<Finding> findings = new ArrayList<>(cut.findings(piece));
         findings.addAll(Folds.findings(piece, Folds.SQUARE));
         findings.addAll(snips.findings());
         if (grain.isEmpty()) {
             findings.add(GrainLines.missing(piece));
         }
-        findings.addAll(lettering.findings());
+        findings.addAll(labelling.findings());
         return new FinalPattern(
-                piece, Paper.outline(piece), cut, lines, snips.snips(), drills, grain, lettering.labels(), findings);
+                piece, Paper.outline(piece), cut, lines, snips.snips(), drills, grain, labelling.labels(), findings);
     }
 
     /**

@@ -11,6 +11,7 @@ import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
+import org.draftingmaths.unit.Asked;
 
 /** Folds looked at before cloth is laid on them: cloth folds on a straight line only, and shows twice every slant at its ends. */
 public final class Folds {
@@ -31,9 +32,7 @@ public final class Folds {
      * @return the findings, fold by fold
      */
     public static List<Finding> findings(Piece piece, double tolerance) {
-        if (!(tolerance >= 0 && Double.isFinite(tolerance))) {
-            throw new IllegalArgumentException("A tolerance is 0 rad or more: " + tolerance + " rad.");
-        }
+        Asked.angleOrNone("A tolerance", tolerance);
         List<Finding> findings = new ArrayList<>();
         List<PaperSide> sides = Paper.sides(piece);
         int n = sides.size();

@@ -58,9 +58,9 @@ public final class Hems {
         String asked = "Turn up '" + hem + "' of '" + piece.name() + "'";
         List<HemPart> parts = parts(piece, hem, depth);
         requireGive(parts, depth, give, asked);
-        Reworked done = Folded.isStraight(piece, hem)
-                ? Folded.straight(piece, hem, depth, Folded.FREE, asked)
-                : Folded.curved(piece, hem, depth, asked);
+        Reworked done = FoldedBack.isStraight(piece, hem)
+                ? FoldedBack.straight(piece, hem, depth, FoldedBack.FREE, asked)
+                : FoldedBack.curved(piece, hem, depth, asked);
         Ledger ledger = done.ledger();
         for (HemPart part : parts) {
             ledger = ledger.then(part);
@@ -213,7 +213,7 @@ public final class Hems {
      * @return true when it is
      */
     public static boolean isFreeEdge(String edge) {
-        return edge.contains(Folded.FREE);
+        return edge.contains(FoldedBack.FREE);
     }
 
     /**
@@ -223,6 +223,6 @@ public final class Hems {
      * @return true when it is
      */
     public static boolean isTurnedEnd(String edge) {
-        return edge.endsWith(Folded.TURNED) || edge.contains(Folded.TURNED + " ");
+        return edge.endsWith(FoldedBack.TURNED) || edge.contains(FoldedBack.TURNED + " ");
     }
 }

@@ -38,8 +38,9 @@ import org.draftingmaths.piece.Use;
  * @param placed for each panel that was laid, how it came to lie
  * @param anchor the panel from which the others were laid
  * @param edge the edge that is traced
+ * @param blocked why a dart could not be slashed to any edge, to stand behind a refusal; empty when all could
  */
-record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anchor, String edge) {
+record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anchor, String edge, String blocked) {
 
     private static final double TOUCH = CurvePath.JOINT;
 
@@ -66,14 +67,15 @@ record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anch
                     asked, "some of its surplus hangs free and some is closed; trace the parts apart");
         }
         List<String> round = round(piece, edge);
-        Piece slashed = slashed(piece, round);
+        Slashed done = slashed(piece, round);
+        Piece slashed = done.piece();
         int anchor = anchor(slashed, edge);
         Map<Integer, AffineTransformMatrix2D> placed = new TreeMap<>();
         placed.put(anchor, AffineTransformMatrix2D.identity());
         for (String near : round) {
             spread(slashed, placed, openingsOf(slashed, near));
         }
-        return new Sheet(slashed, placed, anchor, edge);
+        return new Sheet(slashed, placed, anchor, edge, done.blocked());
     }
 
     private static List<Opening> openingsOf(Piece piece, String edge) {
@@ -100,11 +102,11 @@ record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anch
      * A dart with the same sheet on both sides cannot be closed flat. The patternmaker slashes the paper from the dart's point to an
      * edge far off and lets it open there; so do we, and what opens is no border.
      */
-    private static Piece slashed(Piece piece, List<String> round) {
-        Piece slashed = piece;
+    private static Slashed slashed(Piece piece, List<String> round) {
+        Slashed slashed = new Slashed(piece, "");
         for (String near : round) {
             for (Opening opening : openingsOf(piece, near)) {
-                if (closes(opening) && opening.farMouth().isEmpty() && isOnOnePanel(slashed, opening)) {
+                if (closes(opening) && opening.farMouth().isEmpty() && isOnOnePanel(slashed.piece(), opening)) {
                     slashed = slashedFrom(slashed, opening, round);
                 }
             }
@@ -112,33 +114,36 @@ record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anch
         return slashed;
     }
 
+    /**
+     * A piece with the slashes by which its darts close.
+     *
+     * @param piece the piece
+     * @param blocked why a dart could not be slashed to any edge, to stand behind a refusal; empty when all could
+     */
+    private record Slashed(Piece piece, String blocked) {}
+
     private static boolean isOnOnePanel(Piece piece, Opening opening) {
         return IntStream.range(0, piece.panels().size())
                 .anyMatch(panel -> legRun(piece, panel, opening, Leg.BEFORE).isPresent()
                         && legRun(piece, panel, opening, Leg.AFTER).isPresent());
     }
 
-    private static Piece slashedFrom(Piece piece, Opening opening, List<String> round) {
+    private static Slashed slashedFrom(Slashed before, Opening opening, List<String> round) {
+        Piece piece = before.piece();
+        String last = "";
         for (int i = round.size() - 1; i > 0; i--) {
             double length = piece.edge(round.get(i)).length();
             for (double share : SHARES) {
                 Slash slash = Slash.straight(
                         SLASH + opening.name(), Spot.on(round.get(i), share * length), Spot.tip(opening.name()));
-                Optional<Piece> cut = cut(piece, slash);
-                if (cut.isPresent()) {
-                    return cut.get();
+                try {
+                    return new Slashed(Panels.cut(piece, slash).piece(), before.blocked());
+                } catch (DraftingException blocked) {
+                    last = blocked.reason();
                 }
             }
         }
-        return piece;
-    }
-
-    private static Optional<Piece> cut(Piece piece, Slash slash) {
-        try {
-            return Optional.of(Panels.cut(piece, slash).piece());
-        } catch (DraftingException blocked) {
-            return Optional.empty();
-        }
+        return new Slashed(piece, "; no slash closes '" + opening.name() + "': " + last);
     }
 
     private static boolean isOurSlash(Opening opening) {
@@ -259,7 +264,7 @@ record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anch
                 AffineTransformMatrix2D back = each.getValue().inverse();
                 Map<Integer, AffineTransformMatrix2D> moved = new TreeMap<>();
                 placed.forEach((panel, by) -> moved.put(panel, by.premultiply(back)));
-                return new Sheet(piece, moved, anchor, edge);
+                return new Sheet(piece, moved, anchor, edge, blocked);
             }
         }
         return this;
@@ -282,7 +287,7 @@ record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anch
         }
         throw new DraftingException(
                 "Trace '" + edge + "' of '" + piece.name() + "'",
-                "'" + name + "' cannot be laid to it with the darts closed");
+                "'" + name + "' cannot be laid to it with the darts closed" + blocked);
     }
 
     /** The anchor first, so that an edge of several runs lies as its run there. */
@@ -328,7 +333,7 @@ record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anch
                 }
             }
         }
-        throw new DraftingException(asked, "an end of '" + of + "' cannot be laid with the darts closed");
+        throw new DraftingException(asked, "an end of '" + of + "' cannot be laid with the darts closed" + blocked);
     }
 
     private Neighbour neighbour(String of, Run next, int panel, Vector2D corner, String asked) {
@@ -341,7 +346,9 @@ record Sheet(Piece piece, Map<Integer, AffineTransformMatrix2D> placed, int anch
         CurvePath away = atStart ? own : own.reversed();
         if (away.start().distance(corner) > TOUCH) {
             throw new DraftingException(
-                    asked, "with the darts closed '" + of + "' and '" + found.name() + "' do not meet at their corner");
+                    asked,
+                    "with the darts closed '" + of + "' and '" + found.name() + "' do not meet at their corner"
+                            + blocked);
         }
         return new Neighbour(found.name(), atStart, away);
     }

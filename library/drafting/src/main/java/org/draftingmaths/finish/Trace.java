@@ -192,7 +192,8 @@ record Trace(List<Laid> laid, List<CurvePath> outer, String asked) {
 
     private static boolean isSewn(
             Seam.Mate first, Seam.Mate second, Facings.On one, Sheet.Neighbour a, Facings.On other, Sheet.Neighbour b) {
-        return isSewn(first, second, one, a, other, b, false) || isSewn(first, second, one, a, other, b, true);
+        return isSewn(first, second, one, a, other, b, Seam.End.START)
+                || isSewn(first, second, one, a, other, b, Seam.End.STOP);
     }
 
     /** Whether a seam starts, or stops, at the ends of two neighbours. */
@@ -203,17 +204,17 @@ record Trace(List<Laid> laid, List<CurvePath> outer, String asked) {
             Sheet.Neighbour a,
             Facings.On other,
             Sheet.Neighbour b,
-            boolean atStop) {
-        return first.atEnd(atStop).mirrored() == second.atEnd(atStop).mirrored()
-                && isAt(first.atEnd(atStop), one, a, atStop)
-                && isAt(second.atEnd(atStop), other, b, atStop);
+            Seam.End end) {
+        return first.atEnd(end).mirrored() == second.atEnd(end).mirrored()
+                && isAt(first.atEnd(end), one, a, end)
+                && isAt(second.atEnd(end), other, b, end);
     }
 
-    private static boolean isAt(Seam.Part part, Facings.On on, Sheet.Neighbour neighbour, boolean atStop) {
+    private static boolean isAt(Seam.Part part, Facings.On on, Sheet.Neighbour neighbour, Seam.End end) {
         return part.piece().equals(on.piece())
                 && part.edge().equals(neighbour.name())
-                && part.reachesCorner(atStop)
-                && neighbour.atStart() == (part.forward() != atStop);
+                && part.reachesCorner(end)
+                && neighbour.atStart() == (part.forward() == (end == Seam.End.START));
     }
 
     /** The line beside must not leave the cloth. */

@@ -1,5 +1,7 @@
 package org.draftingmaths.fullness;
 
+import org.draftingmaths.unit.Asked;
+
 /**
  * A skirt cut from part of a circle: with {@code W} the waist, {@code t} the stretch of its edge, {@code k} the part of a circle
  * and {@code l} the length,

@@ -11,6 +11,7 @@ import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Asked;
 
 /** Circle skirts as pieces, and the questions asked backwards: which part of a circle, which length? */
 public final class CircleSkirts {

@@ -7,6 +7,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Spot;
+import org.draftingmaths.unit.Asked;
 
 /**
  * Where a cowl is slashed. The part above the slashes is swung away from the centre, first by closing darts, then about hinges.

@@ -23,6 +23,7 @@ import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Stay;
+import org.draftingmaths.unit.Asked;
 
 /**
  * Cowls at the neck. The piece is slashed from the centre, the part above swung away from it (darts close into the cowl first, hinges

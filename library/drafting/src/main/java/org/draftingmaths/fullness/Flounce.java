@@ -1,5 +1,7 @@
 package org.draftingmaths.fullness;
 
+import org.draftingmaths.unit.Asked;
+
 /**
  * A flounce cut from rings: with {@code s} the seam it is sewn to, {@code h} its depth and {@code b} its hem,
  *

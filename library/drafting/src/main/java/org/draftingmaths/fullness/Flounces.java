@@ -17,6 +17,7 @@ import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Asked;
 import org.draftingmaths.unit.Steps;
 
 /** Flounces as pieces, from rings or as a spiral, and the questions asked backwards. */

@@ -24,6 +24,7 @@ import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Stay;
 import org.draftingmaths.piece.Use;
+import org.draftingmaths.unit.Asked;
 import org.draftingmaths.unit.Steps;
 
 /**
@@ -60,9 +61,7 @@ public final class Gathers {
      * @return the ratio, or the lengths of cloth that can be gathered into it
      */
     public static Answer ratio(double finished, double flat) {
-        if (!(finished > 0 && Double.isFinite(finished))) {
-            throw new IllegalArgumentException("A finished length is more than 0 mm: " + finished + " mm.");
-        }
+        Asked.length("A finished length", finished);
         String asked = Quantity.LENGTH.print(flat, Steps.DEFAULT) + " gathered into "
                 + Quantity.LENGTH.print(finished, Steps.DEFAULT);
         return flat >= finished

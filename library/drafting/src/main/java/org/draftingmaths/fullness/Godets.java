@@ -22,7 +22,8 @@ import org.draftingmaths.piece.PaperSide;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
-import org.draftingmaths.seam.Truing.End;
+import org.draftingmaths.piece.Seam.End;
+import org.draftingmaths.unit.Asked;
 
 /**
  * Godets: sectors of a circle set into a seam or a slit. With {@code l} the height and {@code S} what is added to the hem, the

@@ -2,6 +2,7 @@ package org.draftingmaths.fullness;
 
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
+import org.draftingmaths.unit.Asked;
 
 /**
  * How an edge hangs between two points on one level: as a cord does. The cord has the half-length {@code l}, the points are
@@ -87,7 +88,7 @@ public enum Hang {
      */
     public double lengthFor(double half, double drop) {
         Asked.length("Half the distance between the two points", half);
-        Asked.width("The drop of an edge", drop);
+        Asked.lengthOrNone("The drop of an edge", drop);
         return length(half, drop);
     }
 

@@ -7,6 +7,7 @@ import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
+import org.draftingmaths.unit.Asked;
 
 /**
  * Part of a ring: {@code top = radius angle}, {@code bottom = (radius + depth) angle}, area
@@ -29,7 +30,7 @@ public record RingSector(double radius, double depth, double angle) {
 
     /** Checks the figures. */
     public RingSector {
-        Asked.width("The radius of a ring", radius);
+        Asked.lengthOrNone("The radius of a ring", radius);
         Asked.length("The depth of a ring", depth);
         if (!(angle > 0 && angle <= 2 * Math.PI)) {
             throw new IllegalArgumentException(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.ledger.Reach;
+import org.draftingmaths.unit.Asked;
 
 /**
  * A flounce cut as a spiral, in one piece without joins; its radius grows along the seam, so that its ratio falls.

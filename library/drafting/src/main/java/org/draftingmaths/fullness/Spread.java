@@ -32,6 +32,7 @@ import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Stay;
 import org.draftingmaths.piece.Use;
+import org.draftingmaths.unit.Asked;
 
 /**
  * Slash and spread. The gap stays in the edge: its use is undecided until the opening is put to one, and its ends are joined by
@@ -502,9 +503,7 @@ public final class Spread {
     }
 
     private static void requireGap(double gap) {
-        if (!(gap > 0 && Double.isFinite(gap))) {
-            throw new IllegalArgumentException("A gap is more than 0 mm: " + gap + " mm.");
-        }
+        Asked.length("A gap", gap);
     }
 
     private static String asked(List<Opened> slashes) {

@@ -15,6 +15,7 @@ import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Asked;
 import org.draftingmaths.unit.Steps;
 
 /**

@@ -10,6 +10,7 @@ import org.draftingmaths.curve.Cubic;
 import org.draftingmaths.curve.Curve;
 import org.draftingmaths.curve.CurvePath;
 import org.draftingmaths.curve.Straight;
+import org.draftingmaths.unit.Asked;
 
 /** Whether two pieces would cut the same cloth, and if not, where they differ. */
 public final class SameCloth {
@@ -27,9 +28,7 @@ public final class SameCloth {
      * @return the differences in words; empty when they would cut the same cloth
      */
     public static List<String> differences(Piece one, Piece other, double tolerance) {
-        if (!(tolerance >= 0 && Double.isFinite(tolerance))) {
-            throw new IllegalArgumentException("A tolerance is 0 mm or more: " + tolerance + " mm.");
-        }
+        Asked.lengthOrNone("A tolerance", tolerance);
         List<String> found = new ArrayList<>();
         compareEdges(one, other, tolerance, found);
         compareOpenings(one, other, tolerance, found);

@@ -87,14 +87,7 @@ public record Seam(String name, Mate first, Mate second, List<Held> held, boolea
             }
         }
 
-        /**
-         * One whole edge.
-         *
-         * @param piece the name of the piece
-         * @param edge the name of its edge
-         * @param forward whether it is sewn from the edge's own start to its end
-         */
-        public Mate(String piece, String edge, boolean forward) {
+        private Mate(String piece, String edge, boolean forward) {
             this(List.of(new Part(piece, edge, forward, false, Optional.empty(), Optional.empty())));
         }
 
@@ -268,13 +261,13 @@ public record Seam(String name, Mate first, Mate second, List<Held> held, boolea
         }
 
         /**
-         * Its last part in the direction of sewing, or its first.
+         * Its first part in the direction of sewing, or its last.
          *
-         * @param atStop whether the part at which the seam stops is meant
+         * @param end the end of the seam at which it lies
          * @return the part
          */
-        public Part atEnd(boolean atStop) {
-            return parts.get(atStop ? parts.size() - 1 : 0);
+        public Part atEnd(End end) {
+            return parts.get(end == End.STOP ? parts.size() - 1 : 0);
         }
 
         /**
@@ -380,11 +373,11 @@ public record Seam(String name, Mate first, Mate second, List<Held> held, boolea
         /**
          * Whether one of its ends is the edge's own end, where another edge of the piece meets it, rather than a place partway.
          *
-         * @param atStop whether the end is meant at which it stops in the direction of sewing
+         * @param end which of its ends is meant, in the direction of sewing
          * @return true when it is
          */
-        public boolean reachesCorner(boolean atStop) {
-            return (atStop == forward ? to : from).isEmpty();
+        public boolean reachesCorner(End end) {
+            return ((end == End.STOP) == forward ? to : from).isEmpty();
         }
 
         /**
@@ -417,6 +410,14 @@ public record Seam(String name, Mate first, Mate second, List<Held> held, boolea
                         + interval + ", " + surplus + " mm.");
             }
         }
+    }
+
+    /** Which end: of an edge, by its own direction; of a seam, by the direction of sewing. */
+    public enum End {
+        /** Where it starts. */
+        START,
+        /** Where it stops. */
+        STOP
     }
 
     /** By what one edge is brought to the length of its mate. */

@@ -1,6 +1,7 @@
 package org.draftingmaths.piece;
 
 import java.util.Optional;
+import org.draftingmaths.unit.Asked;
 
 /** What becomes of the surplus that an opening gives. */
 public sealed interface Use {
@@ -43,9 +44,7 @@ public sealed interface Use {
     record Dart(double setBack, Optional<Leg> press, LegShape shape) implements Use {
         /** Checks the set-back. */
         public Dart {
-            if (!(setBack >= 0 && Double.isFinite(setBack))) {
-                throw new IllegalArgumentException("Set-back must be 0 mm or more: " + setBack + " mm.");
-            }
+            Asked.lengthOrNone("A set-back", setBack);
         }
 
         /**

@@ -115,12 +115,12 @@ record ClosedSide(Piece piece, Seam.Mate side, List<CurvePath> stretches, List<N
                 bend(parts, in.interval(), move.by());
             }
         }
-        for (Truing.End end : Truing.End.values()) {
+        for (Seam.End end : Seam.End.values()) {
             lengthen(parts, end, atEnd(moves, end));
         }
         List<CurvePath> drawn = drawn(parts);
         Map<String, List<CurvePath>> lines = new TreeMap<>();
-        for (Truing.End end : Truing.End.values()) {
+        for (Seam.End end : Seam.End.values()) {
             if (atEnd(moves, end) != 0) {
                 carry(lines, end, corner(drawn, end));
             }
@@ -138,15 +138,15 @@ record ClosedSide(Piece piece, Seam.Mate side, List<CurvePath> stretches, List<N
                 piece, Map.of(side.edge(), along(bare.drawn(parts), side.forward())), Map.of(), Map.of());
     }
 
-    private static double atEnd(List<SeamTruing.Moved> moves, Truing.End end) {
+    private static double atEnd(List<SeamTruing.Moved> moves, Seam.End end) {
         return moves.stream()
                 .filter(move -> move.may() instanceof SeamTruing.AtEnd at && at.end() == end)
                 .mapToDouble(SeamTruing.Moved::by)
                 .sum();
     }
 
-    private static Vector2D corner(List<CurvePath> lines, Truing.End end) {
-        return end == Truing.End.START
+    private static Vector2D corner(List<CurvePath> lines, Seam.End end) {
+        return end == Seam.End.START
                 ? lines.get(0).start()
                 : lines.get(lines.size() - 1).end();
     }
@@ -261,14 +261,14 @@ record ClosedSide(Piece piece, Seam.Mate side, List<CurvePath> stretches, List<N
         return ", nor the mouth of " + String.join(" and ", between) + " moved";
     }
 
-    private void lengthen(List<Part> parts, Truing.End end, double by) {
-        int index = end == Truing.End.START ? 0 : parts.size() - 1;
+    private void lengthen(List<Part> parts, Seam.End end, double by) {
+        int index = end == Seam.End.START ? 0 : parts.size() - 1;
         CurvePath line = parts.get(index).now();
         if (by == 0) {
             return;
         }
         if (-by >= line.length() - CurvePath.JOINT) {
-            Vector2D at = end == Truing.End.START ? line.end() : line.start();
+            Vector2D at = end == Seam.End.START ? line.end() : line.start();
             String there = openingAt(at)
                     .map(opening -> "'" + opening.name() + "' lies")
                     .orElse("a notch lies");
@@ -281,7 +281,7 @@ record ClosedSide(Piece piece, Seam.Mate side, List<CurvePath> stretches, List<N
                 index,
                 parts.get(index)
                         .to(
-                                end == Truing.End.STOP
+                                end == Seam.End.STOP
                                         ? Ends.lengthened(line, by)
                                         : Ends.lengthened(line.reversed(), by).reversed()));
     }
@@ -339,7 +339,7 @@ record ClosedSide(Piece piece, Seam.Mate side, List<CurvePath> stretches, List<N
     // ------------------------------------------------------------------------------------------------ neighbours
 
     /** The neighbour at an end goes on to where the end is now. */
-    private void carry(Map<String, List<CurvePath>> lines, Truing.End end, Vector2D to) {
+    private void carry(Map<String, List<CurvePath>> lines, Seam.End end, Vector2D to) {
         Vector2D corner = corner(stretches, end);
         for (Edge next : piece.edges()) {
             List<CurvePath> own =

@@ -13,6 +13,7 @@ import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Redrafted;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Asked;
 import org.draftingmaths.unit.Steps;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
@@ -60,7 +61,7 @@ public final class SeamTruing {
      * @param end which end, by the direction of sewing
      * @param weight how much it is to be spared
      */
-    public record AtEnd(Seam.Mate side, Truing.End end, double weight) implements May {
+    public record AtEnd(Seam.Mate side, Seam.End end, double weight) implements May {
         /** Checks the weight. */
         public AtEnd {
             requireWeight(weight);
@@ -127,8 +128,8 @@ public final class SeamTruing {
         return may instanceof AtEnd at ? where(at.end()) : "in its curve, notch interval " + ((InCurve) may).interval();
     }
 
-    static String where(Truing.End end) {
-        return "at the end where it " + (end == Truing.End.START ? "starts" : "stops") + " to be sewn";
+    static String where(Seam.End end) {
+        return "at the end where it " + (end == Seam.End.START ? "starts" : "stops") + " to be sewn";
     }
 
     /**
@@ -155,8 +156,8 @@ public final class SeamTruing {
      *
      * <pre>{@code
      * SeamTruing.Trued side = SeamTruing.of(draft, seam, List.of(
-     *         new SeamTruing.AtEnd(seam.first(), Truing.End.START, 1),
-     *         new SeamTruing.AtEnd(seam.second(), Truing.End.START, 1)), 6);
+     *         new SeamTruing.AtEnd(seam.first(), Seam.End.START, 1),
+     *         new SeamTruing.AtEnd(seam.second(), Seam.End.START, 1)), 6);
      * }</pre>
      *
      * @param draft the draft
@@ -170,9 +171,7 @@ public final class SeamTruing {
      *     where an end is to be cut back), or when an opening in a side is not sewn shut
      */
     public static Trued of(Draft draft, Seam seam, List<May> may, double limit) {
-        if (!(limit >= 0 && Double.isFinite(limit))) {
-            throw new IllegalArgumentException("A limit for truing is 0 mm or more: " + limit + " mm.");
-        }
+        Asked.lengthOrNone("A limit for truing", limit);
         String asked = "True seam '" + seam.name() + "'";
         Walk walk = Walk.of(draft, seam);
         if (!walk.partnered()) {
@@ -234,7 +233,7 @@ public final class SeamTruing {
         double[] effect = new double[intervals];
         double sign = may.side().equals(seam.first()) ? 1 : -1;
         if (may instanceof AtEnd at) {
-            effect[at.end() == Truing.End.START ? 0 : intervals - 1] = sign;
+            effect[at.end() == Seam.End.START ? 0 : intervals - 1] = sign;
         } else if (may instanceof InCurve in) {
             effect[in.interval() - 1] = sign;
         } else {

@@ -21,20 +21,13 @@ import org.draftingmaths.piece.Redrafted;
 import org.draftingmaths.piece.Redraw;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.unit.Asked;
 
 /**
  * Truing: a seam brought to the length of its mate, lines blended over a joined seam, lines squared at a centre line. Each is a
  * redraw, small, separate and reported; walk the seams again after it.
  */
 public final class Truing {
-
-    /** Which end: of an edge, by its own direction; of a seam, by the direction of sewing. */
-    public enum End {
-        /** Where it starts. */
-        START,
-        /** Where it stops. */
-        STOP
-    }
 
     /** A corner turned by less than this, in radians, needs no redrawing. */
     private static final double SETTLED = 1e-12;
@@ -47,7 +40,7 @@ public final class Truing {
      * back; the neighbour at that corner is carried to the new corner with its last handle. Darts in the edge stay as they are.
      *
      * <pre>{@code
-     * Reworked trued = Truing.moveEnd(draft, seam, seam.second(), Truing.End.START, 6);
+     * Reworked trued = Truing.moveEnd(draft, seam, seam.second(), Seam.End.START, 6);
      * Draft mended = draft.with(trued.piece());
      * }</pre>
      *
@@ -61,10 +54,10 @@ public final class Truing {
      * @throws DraftingException when more than the limit would have to be moved, when a dart or a notch lies where the end would be cut back,
      *     when an opening lies at the corner or is not sewn shut, or when a fold would slant
      */
-    public static Reworked moveEnd(Draft draft, Seam seam, Seam.Mate mate, End end, double limit) {
+    public static Reworked moveEnd(Draft draft, Seam seam, Seam.Mate mate, Seam.End end, double limit) {
         double move = missing(draft, seam, mate);
         requireWithin(mate, move, limit);
-        End sewn = mate.forward() ? end : end == End.START ? End.STOP : End.START;
+        Seam.End sewn = mate.forward() ? end : end == Seam.End.START ? Seam.End.STOP : Seam.End.START;
         return ClosedSide.of(draft.piece(mate.piece()), mate, asked(mate))
                 .moved(List.of(new SeamTruing.Moved(new SeamTruing.AtEnd(mate, sewn, 1), move)));
     }
@@ -94,9 +87,7 @@ public final class Truing {
     }
 
     private static void requireWithin(Seam.Mate mate, double change, double limit) {
-        if (!(limit >= 0 && Double.isFinite(limit))) {
-            throw new IllegalArgumentException("A limit for truing is 0 mm or more: " + limit + " mm.");
-        }
+        Asked.lengthOrNone("A limit for truing", limit);
         if (Math.abs(change) > limit) {
             throw new DraftingException(
                     asked(mate),
@@ -147,7 +138,7 @@ public final class Truing {
      * @throws IllegalArgumentException when an edge does not meet the seam there
      * @throws DraftingException when the seam ends partway along an edge, or as {@link Redraw#edges}
      */
-    public static Blended blend(Draft draft, Seam seam, End end, String first, String second) {
+    public static Blended blend(Draft draft, Seam seam, Seam.End end, String first, String second) {
         double turn = turn(draft, seam, end, first, second);
         Joint a = Joint.of(draft, seam.first(), end, first);
         Joint b = Joint.of(draft, seam.second(), end, second);
@@ -169,7 +160,7 @@ public final class Truing {
      * @throws IllegalArgumentException when an edge does not meet the seam there
      * @throws DraftingException when the seam ends partway along an edge
      */
-    public static double turn(Draft draft, Seam seam, End end, String first, String second) {
+    public static double turn(Draft draft, Seam seam, Seam.End end, String first, String second) {
         Joint a = Joint.of(draft, seam.first(), end, first);
         Joint b = Joint.of(draft, seam.second(), end, second);
         return Math.PI - (a.inside() + b.inside());
@@ -249,16 +240,16 @@ public final class Truing {
     private record Joint(Piece piece, String edge, CurvePath line, boolean forward, Vector2D away) {
 
         /** The corner at one end of a side of a seam: of a chain, on the piece where it really ends. */
-        static Joint of(Draft draft, Seam.Mate mate, End end, String edge) {
-            Seam.Part part = mate.atEnd(end == End.STOP);
-            if (!part.reachesCorner(end == End.STOP)) {
+        static Joint of(Draft draft, Seam.Mate mate, Seam.End end, String edge) {
+            Seam.Part part = mate.atEnd(end);
+            if (!part.reachesCorner(end)) {
                 throw new DraftingException(
                         "Blend '" + edge + "' over a seam", "the seam ends partway along " + part.words());
             }
             Piece piece = draft.piece(part.piece());
             CurvePath seam = Paper.edge(piece, part.edge());
             CurvePath sewn = part.forward() ? seam : seam.reversed();
-            CurvePath leaving = end == End.START ? sewn : sewn.reversed();
+            CurvePath leaving = end == Seam.End.START ? sewn : sewn.reversed();
             return between(piece, edge, part.edge(), leaving);
         }
 

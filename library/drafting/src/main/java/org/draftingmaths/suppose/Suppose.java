@@ -19,6 +19,7 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.suppose.Supposition.Figure;
+import org.draftingmaths.unit.Asked;
 
 /**
  * The reverse check: what a stranger's outlines seem to be, and what is wrong if they are. Only what nobody declared is supposed.
@@ -137,9 +138,7 @@ public final class Suppose {
     }
 
     private static double requireTolerance(double tolerance) {
-        if (!(tolerance > 0 && Double.isFinite(tolerance))) {
-            throw new IllegalArgumentException("A tolerance for supposing is more than 0 mm: " + tolerance + " mm.");
-        }
+        Asked.length("A tolerance for supposing", tolerance);
         return tolerance;
     }
 
@@ -252,10 +251,12 @@ public final class Suppose {
         for (int number = 2; !names.add(name); number++) {
             name = wanted + " " + number;
         }
-        return Seam.flat(
-                name,
-                new Seam.Mate(one.piece().name(), one.edge(), one.forward()),
-                new Seam.Mate(other.piece().name(), other.edge(), other.forward() == alongside));
+        return Seam.flat(name, mate(one, one.forward()), mate(other, other.forward() == alongside));
+    }
+
+    private static Seam.Mate mate(Side side, boolean forward) {
+        String piece = side.piece().name();
+        return forward ? Seam.Mate.of(piece, side.edge()) : Seam.Mate.backwards(piece, side.edge());
     }
 
     /** Two edges one after the other that are together as long as a third; which sides they are. */
@@ -268,7 +269,7 @@ public final class Suppose {
             Side next = search.sides().get(chain.second());
             Side mate = search.sides().get(chain.mate());
             Seam seam = seam(one, mate, false, names);
-            Seam.Mate both = seam.first().then(new Seam.Mate(next.piece().name(), next.edge(), next.forward()));
+            Seam.Mate both = seam.first().then(mate(next, next.forward()));
             possible.add(Seam.flat(seam.name(), both, seam.second()));
             chained.addAll(List.of(chain.first(), chain.second()));
             suppositions.add(new Supposition(

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.check.Side;
@@ -482,7 +483,7 @@ final class SupposedDarts {
         while (start < strands.size() && (within.contains(start) || !begins(start))) {
             start++;
         }
-        if (start == strands.size()) {
+        if (start == strands.size() || isTaken(darts.size())) {
             return Optional.empty();
         }
         try {
@@ -492,9 +493,15 @@ final class SupposedDarts {
                 drawn = drawn.using(name(i), use.pressedOpen());
             }
             return Optional.of(drawn);
-        } catch (DraftingException | IllegalArgumentException noDarts) {
+        } catch (DraftingException noDarts) {
             return Optional.empty();
         }
+    }
+
+    /** Whether one of the names to be given is that of a double-pointed dart. */
+    private boolean isTaken(int darts) {
+        return piece.insideDarts().stream()
+                .anyMatch(dart -> IntStream.range(0, darts).mapToObj(this::name).anyMatch(dart.name()::equals));
     }
 
     private int index(int strand) {

@@ -22,7 +22,7 @@ import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
-import org.draftingmaths.seam.Truing.End;
+import org.draftingmaths.piece.Seam.End;
 import org.draftingmaths.unit.Steps;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

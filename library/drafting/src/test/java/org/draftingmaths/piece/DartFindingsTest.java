@@ -127,15 +127,7 @@ class DartFindingsTest {
     void aPointSetBackBeyondTheMouth() {
         Piece sound = piece("waist", 90, 120, 105, 140, 20);
         Opening dart = sound.opening("dart").used(new Use.Dart(150, Leg.BEFORE));
-        Piece beyond = new Piece(
-                sound.name(),
-                sound.edges(),
-                List.of(dart),
-                sound.panels(),
-                sound.levels(),
-                sound.insideDarts(),
-                sound.notches(),
-                sound.grain());
+        Piece beyond = sound.withOpenings(List.of(dart), sound.panels());
         assertThat(sentences(beyond))
                 .containsExactly(
                         "'dart' of 'front': the point is set back beyond the mouth; measured 5 7/8 in (15.0 cm), expected 5 1/2 in"

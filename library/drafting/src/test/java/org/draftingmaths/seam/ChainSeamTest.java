@@ -114,6 +114,10 @@ class ChainSeamTest {
         return walk.intervals().stream().map(Walk.Interval::difference).toList();
     }
 
+    private static Seam.Mate eitherWay(String piece, SplittableRandom random) {
+        return random.nextBoolean() ? Seam.Mate.of(piece, "seam") : Seam.Mate.backwards(piece, "seam");
+    }
+
     private static void assertClose(List<Double> got, double... wanted) {
         assertThat(got).hasSize(wanted.length);
         for (int i = 0; i < wanted.length; i++) {
@@ -359,7 +363,7 @@ class ChainSeamTest {
                     random.nextBoolean()
                             ? notched(panel, random.doubles(1, 0.1, 0.9).toArray())
                             : panel);
-            Seam.Mate part = new Seam.Mate(panel.name(), "seam", random.nextBoolean());
+            Seam.Mate part = eitherWay(panel.name(), random);
             chain = chain == null ? part : chain.then(part);
         }
         return chain;
@@ -378,7 +382,7 @@ class ChainSeamTest {
             double[] controls = new double[2];
             pieces.add(panel("panel " + i, random, height, controls));
             expected += cubicLength(height, controls);
-            Seam.Mate part = new Seam.Mate("panel " + i, "seam", random.nextBoolean());
+            Seam.Mate part = eitherWay("panel " + i, random);
             chain = chain == null ? part : chain.then(part);
         }
         Seam seam = Seam.flat("yoke", Seam.Mate.of("waistband", "lower"), chain);
@@ -524,7 +528,7 @@ class ChainSeamTest {
     @Test
     void operationsOnOneEdgeRefuseAChain() {
         Draft draft = skirt(band(700, 170, 350, 530), waist());
-        assertThatThrownBy(() -> Truing.moveEnd(draft, waist(), waist().second(), Truing.End.STOP, 5))
+        assertThatThrownBy(() -> Truing.moveEnd(draft, waist(), waist().second(), Seam.End.STOP, 5))
                 .isInstanceOf(DraftingException.class)
                 .hasMessageContaining("one whole edge of a piece");
     }
@@ -541,8 +545,8 @@ class ChainSeamTest {
                         Seam.Mate.of("bag", "lower"))
                 .caughtIn();
         Draft draft = new Draft("skirt", List.of(side, mate, band(100).named("bag")), List.of(whole, part));
-        Piece trued = Truing.moveEnd(draft, whole, whole.first(), Truing.End.START, 10)
-                .piece();
+        Piece trued =
+                Truing.moveEnd(draft, whole, whole.first(), Seam.End.START, 10).piece();
         Draft mended = draft.with(trued);
         assertThat(mended.seams()
                         .get(1)
@@ -570,18 +574,18 @@ class ChainSeamTest {
     void aChainIsBlendedAtItsRealEnds() {
         Seam half = Seam.flat("waist", Seam.Mate.of("waistband", "lower"), halfWaist());
         Draft draft = new Draft("half", List.of(front(), back(), band(350, 170)), List.of(half));
-        assertThat(Truing.blend(draft, half, Truing.End.START, "other end", "centre front")
+        assertThat(Truing.blend(draft, half, Seam.End.START, "other end", "centre front")
                         .turn())
                 .isCloseTo(0, within(EXACT));
-        assertThat(Truing.blend(draft, half, Truing.End.STOP, "end", "centre back")
+        assertThat(Truing.blend(draft, half, Seam.End.STOP, "end", "centre back")
                         .turn())
                 .isCloseTo(0, within(EXACT));
-        assertThatThrownBy(() -> Truing.blend(draft, half, Truing.End.STOP, "end", "centre front"))
+        assertThatThrownBy(() -> Truing.blend(draft, half, Seam.End.STOP, "end", "centre front"))
                 .isInstanceOf(IllegalArgumentException.class);
         Seam partway =
                 Seam.flat("waist", half.first(), Seam.Mate.of("front", "waist").between(0, 120));
         Draft short_ = new Draft("half", draft.pieces(), List.of(partway));
-        assertThatThrownBy(() -> Truing.blend(short_, partway, Truing.End.STOP, "end", "side seam"))
+        assertThatThrownBy(() -> Truing.blend(short_, partway, Seam.End.STOP, "end", "side seam"))
                 .isInstanceOf(DraftingException.class)
                 .hasMessageContaining("ends partway along 'waist' of 'front'");
     }

@@ -109,8 +109,8 @@ class DartedSeamTruingTest {
                 List.of(
                         new Seam(
                                 "side",
-                                new Seam.Mate("front", "side seam", forward),
-                                new Seam.Mate("back", "side seam", forward),
+                                mate("front", "side seam", forward),
+                                mate("back", "side seam", forward),
                                 List.of()),
                         Seam.flat("shoulder", Seam.Mate.of("front", "shoulder"), Seam.Mate.of("back", "shoulder"))));
     }
@@ -136,24 +136,23 @@ class DartedSeamTruingTest {
         return new Draft(
                 "banded",
                 List.of(piece, band(Lengths.folded(piece, edge) + misses)),
-                List.of(new Seam(
-                        "seam", new Seam.Mate(piece.name(), edge, forward), Seam.Mate.of("band", "seam"), List.of())));
+                List.of(new Seam("seam", mate(piece.name(), edge, forward), Seam.Mate.of("band", "seam"), List.of())));
     }
 
-    private static SeamTruing.May end(Seam.Mate side, Truing.End end, double weight) {
+    private static SeamTruing.May end(Seam.Mate side, Seam.End end, double weight) {
         return new SeamTruing.AtEnd(side, end, weight);
     }
 
     private static List<SeamTruing.May> ends(Seam seam, SplittableRandom random) {
         return Stream.of(seam.first(), seam.second())
-                .flatMap(side -> Stream.of(Truing.End.values())
+                .flatMap(side -> Stream.of(Seam.End.values())
                         .<SeamTruing.May>map(end -> end(side, end, random.nextDouble(0.5, 4))))
                 .toList();
     }
 
     // ------------------------------------------------------------------------------------------------ laws
 
-    private static double by(SeamTruing.Trued trued, Seam.Mate side, Truing.End end) {
+    private static double by(SeamTruing.Trued trued, Seam.Mate side, Seam.End end) {
         return trued.moves().stream()
                 .filter(move -> move.may().side().equals(side))
                 .filter(move -> move.may() instanceof SeamTruing.AtEnd at && at.end() == end)
@@ -199,8 +198,8 @@ class DartedSeamTruingTest {
         List<CurvePath> were = Redraw.stretches(before, side.edge());
         List<CurvePath> are = Redraw.stretches(after, side.edge());
         assertThat(are).hasSameSizeAs(were);
-        Truing.End start = side.forward() ? Truing.End.START : Truing.End.STOP;
-        Truing.End stop = side.forward() ? Truing.End.STOP : Truing.End.START;
+        Seam.End start = side.forward() ? Seam.End.START : Seam.End.STOP;
+        Seam.End stop = side.forward() ? Seam.End.STOP : Seam.End.START;
         for (int i = 0; i < were.size(); i++) {
             CurvePath line = were.get(i);
             double from = i == 0 ? Math.max(0, -by(trued, side, start)) : 0;
@@ -222,8 +221,8 @@ class DartedSeamTruingTest {
         CurvePath own = Paper.edge(before, side.edge());
         CurvePath sewn = side.forward() ? own : own.reversed();
         for (Edge edge : before.edges()) {
-            boolean atStart = by(trued, side, Truing.End.START) != 0 && meets(before, edge, sewn.start());
-            boolean atStop = by(trued, side, Truing.End.STOP) != 0 && meets(before, edge, sewn.end());
+            boolean atStart = by(trued, side, Seam.End.START) != 0 && meets(before, edge, sewn.start());
+            boolean atStop = by(trued, side, Seam.End.STOP) != 0 && meets(before, edge, sewn.end());
             if (!edge.name().equals(side.edge()) && !atStart && !atStop) {
                 assertThat(after.edge(edge.name())).isEqualTo(edge);
             } else if (!edge.name().equals(side.edge())) {
@@ -330,8 +329,8 @@ class DartedSeamTruingTest {
         Seam seam = draft.seams().get(0);
         List<SeamTruing.May> may = List.of(
                 new SeamTruing.InCurve(seam.first(), 1, random.nextDouble(8, 20)),
-                end(seam.first(), forward ? Truing.End.STOP : Truing.End.START, 1),
-                end(seam.second(), Truing.End.STOP, random.nextDouble(0.5, 4)));
+                end(seam.first(), forward ? Seam.End.STOP : Seam.End.START, 1),
+                end(seam.second(), Seam.End.STOP, random.nextDouble(0.5, 4)));
         SeamTruing.Trued trued = SeamTruing.of(draft, seam, may, 6);
         assertThat(trued.moves()).hasSize(3);
         requireLaws(draft, seam, trued);
@@ -426,8 +425,8 @@ class DartedSeamTruingTest {
             Draft draft = banded(bare, "edge 1", forward, random.nextDouble(-2, 2));
             Seam seam = draft.seams().get(0);
             List<SeamTruing.May> may = new ArrayList<>(List.of(
-                    end(seam.first(), forward ? Truing.End.STOP : Truing.End.START, random.nextDouble(0.5, 4)),
-                    end(seam.second(), Truing.End.START, random.nextDouble(0.5, 4))));
+                    end(seam.first(), forward ? Seam.End.STOP : Seam.End.START, random.nextDouble(0.5, 4)),
+                    end(seam.second(), Seam.End.START, random.nextDouble(0.5, 4))));
             if (bare.edge("edge 1").base().curves().stream().anyMatch(Cubic.class::isInstance)) {
                 may.add(new SeamTruing.InCurve(seam.first(), 1, random.nextDouble(2, 9)));
             }
@@ -545,10 +544,7 @@ class DartedSeamTruingTest {
         Seam seam = draft.seams().get(0);
         assertThat(Walk.of(draft, seam).difference()).isCloseTo(4, within(1e-9));
         SeamTruing.Trued trued = SeamTruing.of(
-                draft,
-                seam,
-                List.of(end(seam.first(), Truing.End.START, 1), end(seam.first(), Truing.End.STOP, 10)),
-                6);
+                draft, seam, List.of(end(seam.first(), Seam.End.START, 1), end(seam.first(), Seam.End.STOP, 10)), 6);
         Piece after = trued.draft().piece("front");
         List<CurvePath> stretches = Redraw.stretches(after, "side seam");
         assertThat(stretches.get(0).start().getY()).isCloseTo(40.0 / 11, within(1e-9));
@@ -567,8 +563,8 @@ class DartedSeamTruingTest {
         for (boolean forward : new boolean[] {true, false}) {
             Draft draft = banded(straight(100), "side seam", forward, -4);
             Seam seam = draft.seams().get(0);
-            Piece after = Truing.moveEnd(draft, seam, seam.first(), Truing.End.START, 6)
-                    .piece();
+            Piece after =
+                    Truing.moveEnd(draft, seam, seam.first(), Seam.End.START, 6).piece();
             assertThat(Redraw.first(after, "side seam").start().getY()).isCloseTo(4, within(1e-9));
             assertThat(Walk.of(draft.with(after), seam).difference()).isCloseTo(0, within(1e-6));
         }
@@ -602,16 +598,13 @@ class DartedSeamTruingTest {
         Seam seam = Seam.flat("seam", Seam.Mate.of("front", "side seam"), Seam.Mate.of("band", "seam"));
         Draft draft = new Draft("banded", List.of(front, band), List.of(seam));
         SeamTruing.Trued trued = SeamTruing.of(
-                draft, seam, List.of(end(seam.first(), Truing.End.START, 1), end(seam.first(), Truing.End.STOP, 1)), 6);
+                draft, seam, List.of(end(seam.first(), Seam.End.START, 1), end(seam.first(), Seam.End.STOP, 1)), 6);
         requireLaws(draft, seam, trued);
         Piece after = trued.draft().piece("front");
         assertThat(after.notches()).extracting(Notch::beside).containsExactly(Beside.AFTER, Beside.BEFORE);
         assertThat(Redraw.first(after, "side seam").start().getY()).isCloseTo(-2, within(1e-9));
         SeamTruing.Trued other = SeamTruing.of(
-                draft,
-                seam,
-                List.of(end(seam.second(), Truing.End.START, 1), end(seam.second(), Truing.End.STOP, 1)),
-                6);
+                draft, seam, List.of(end(seam.second(), Seam.End.START, 1), end(seam.second(), Seam.End.STOP, 1)), 6);
         requireLaws(draft, seam, other);
         Draft apart = draft.with(band(304)
                 .notched(new Notch("seam", 102, Beside.BEFORE))
@@ -625,8 +618,8 @@ class DartedSeamTruingTest {
                         apart,
                         seam,
                         List.of(
-                                end(seam.first(), Truing.End.START, 1),
-                                end(seam.first(), Truing.End.STOP, 1),
+                                end(seam.first(), Seam.End.START, 1),
+                                end(seam.first(), Seam.End.STOP, 1),
                                 new SeamTruing.InCurve(seam.first(), 2, 1)),
                         6))
                 .isInstanceOf(DraftingException.class)
@@ -647,18 +640,18 @@ class DartedSeamTruingTest {
         Seam.Mate side = close.seams().get(0).first();
         assertRefused(
                 close,
-                end(side, Truing.End.START, 1),
+                end(side, Seam.End.START, 1),
                 6,
                 "True seam 'seam': 'side seam' of 'front' cannot be cut back so far at the end where it starts to be sewn:"
                         + " 'dart' lies there (asked 1/4 in (0.5 cm), possible 0 in (0.0 cm) to 1/8 in (0.3 cm)");
         assertRefused(
                 close,
-                end(side, Truing.End.START, 1),
+                end(side, Seam.End.START, 1),
                 4,
                 "'side seam' of 'front' would be moved by more than truing at the end where it starts to be sewn; look for"
                         + " the fault in the draft (asked 1/4 in (0.5 cm), possible 0 in (0.0 cm) to 1/8 in (0.4 cm)");
         assertRefused(close, new SeamTruing.InCurve(side, 1, 1), 6, "is possible, nor the mouth of 'dart' moved");
-        assertThat(SeamTruing.of(close, close.seams().get(0), List.of(end(side, Truing.End.STOP, 1)), 6)
+        assertThat(SeamTruing.of(close, close.seams().get(0), List.of(end(side, Seam.End.STOP, 1)), 6)
                         .moves())
                 .hasSize(1);
     }
@@ -681,11 +674,11 @@ class DartedSeamTruingTest {
         Seam.Mate side = draft.seams().get(0).first();
         assertRefused(
                 draft,
-                end(side, Truing.End.START, 1),
+                end(side, Seam.End.START, 1),
                 6,
                 "'side seam' of 'front' cannot be moved at the end where it starts to be sewn: 'dart' opens at the corner there;"
                         + " close it or move it elsewhere first, or move the other end");
-        assertThat(SeamTruing.of(draft, draft.seams().get(0), List.of(end(side, Truing.End.STOP, 1)), 6)
+        assertThat(SeamTruing.of(draft, draft.seams().get(0), List.of(end(side, Seam.End.STOP, 1)), 6)
                         .moves())
                 .hasSize(1);
     }
@@ -696,13 +689,13 @@ class DartedSeamTruingTest {
         Draft draft = banded(gathered, "side seam", true, 3);
         assertRefused(
                 draft,
-                end(draft.seams().get(0).first(), Truing.End.STOP, 1),
+                end(draft.seams().get(0).first(), Seam.End.STOP, 1),
                 6,
                 "'dart' in 'side seam' of 'front' is not sewn shut; sew it as a dart or a fold, or fill it first");
         assertThat(SeamTruing.of(
                                 draft,
                                 draft.seams().get(0),
-                                List.of(end(draft.seams().get(0).second(), Truing.End.STOP, 1)),
+                                List.of(end(draft.seams().get(0).second(), Seam.End.STOP, 1)),
                                 6)
                         .moves())
                 .hasSize(1);
@@ -716,7 +709,7 @@ class DartedSeamTruingTest {
         Draft draft = banded(front, "waist", true, 2);
         assertRefused(
                 draft,
-                end(draft.seams().get(0).first(), Truing.End.START, 1),
+                end(draft.seams().get(0).first(), Seam.End.START, 1),
                 6,
                 "its end lies on the fold 'centre front', which would be slanted; move the other end");
     }
@@ -736,5 +729,9 @@ class DartedSeamTruingTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage(
                         "Stretch 1 of 'side seam' must stay at the ends of the legs beside it; it leaves one by 3.000 mm.");
+    }
+
+    private static Seam.Mate mate(String piece, String edge, boolean forward) {
+        return forward ? Seam.Mate.of(piece, edge) : Seam.Mate.backwards(piece, edge);
     }
 }

@@ -78,11 +78,11 @@ class SeamTruingTest {
     }
 
     private static SeamTruing.May hem(Seam.Mate side, double weight) {
-        return new SeamTruing.AtEnd(side, Truing.End.START, weight);
+        return new SeamTruing.AtEnd(side, Seam.End.START, weight);
     }
 
     private static SeamTruing.May waist(Seam.Mate side, double weight) {
-        return new SeamTruing.AtEnd(side, Truing.End.STOP, weight);
+        return new SeamTruing.AtEnd(side, Seam.End.STOP, weight);
     }
 
     private static SeamTruing.May curve(Seam.Mate side, int interval, double weight) {
@@ -118,8 +118,8 @@ class SeamTruingTest {
             CurvePath before = Paper.edge(was, "side seam");
             CurvePath after = Paper.edge(trued.draft().piece(was.name()), "side seam");
             // A longer end goes straight on; a shorter one is the curve as it was, up to there.
-            double start = Math.max(0, -atEnd(trued, was, Truing.End.START));
-            double stop = before.length() - Math.max(0, -atEnd(trued, was, Truing.End.STOP));
+            double start = Math.max(0, -atEnd(trued, was, Seam.End.START));
+            double stop = before.length() - Math.max(0, -atEnd(trued, was, Seam.End.STOP));
             assertThat(after.startTangent().distance(before.tangentAt(start))).isLessThan(1e-9);
             assertThat(after.endTangent().distance(before.tangentBefore(stop))).isLessThan(1e-9);
             assertThat(trued.draft().piece(was.name()).edge("centre").length())
@@ -132,7 +132,7 @@ class SeamTruingTest {
         assertThat(trued.moves()).isSortedAccordingTo((a, b) -> Double.compare(Math.abs(b.by()), Math.abs(a.by())));
     }
 
-    private static double atEnd(SeamTruing.Trued trued, Piece piece, Truing.End end) {
+    private static double atEnd(SeamTruing.Trued trued, Piece piece, Seam.End end) {
         return trued.moves().stream()
                 .filter(move -> move.may().side().piece().equals(piece.name()))
                 .filter(move -> move.may() instanceof SeamTruing.AtEnd at && at.end() == end)

@@ -86,7 +86,7 @@ class TruingTest {
         Draft draft = draft(front, back);
         double missing = Lengths.folded(front, "side seam") - Lengths.folded(back, "side seam");
 
-        Reworked trued = Truing.moveEnd(draft, side(), side().second(), Truing.End.START, 30);
+        Reworked trued = Truing.moveEnd(draft, side(), side().second(), Seam.End.START, 30);
 
         assertThat(Lengths.folded(trued.piece(), "side seam"))
                 .as("seed %d", seed)
@@ -126,7 +126,7 @@ class TruingTest {
     @Test
     void moreThanTruingIsRefused() {
         Draft draft = draft(panel("front", 0, 600, 0), panel("back", 0, 620, 0));
-        assertThatThrownBy(() -> Truing.moveEnd(draft, side(), side().second(), Truing.End.START, 6))
+        assertThatThrownBy(() -> Truing.moveEnd(draft, side(), side().second(), Seam.End.START, 6))
                 .isInstanceOf(DraftingException.class)
                 .hasMessageStartingWith(
                         "True 'side seam' of 'back' to its mate: more than truing would be needed; look for"
@@ -142,7 +142,7 @@ class TruingTest {
         Piece back = panel("back", random.nextDouble(0, 40), 600, random.nextDouble(-4, 4));
         double before = corner(front) + corner(back);
 
-        Truing.Blended blended = Truing.blend(draft(front, back), side(), Truing.End.START, "hem", "hem");
+        Truing.Blended blended = Truing.blend(draft(front, back), side(), Seam.End.START, "hem", "hem");
 
         assertThat(blended.turn()).isCloseTo(Math.PI - before, within(1e-12));
         assertThat(corner(blended.first().piece()) + corner(blended.second().piece()))
@@ -160,12 +160,12 @@ class TruingTest {
         Draft draft = SideSeams.takeIn(bodice, "side", Length.mm(0), Length.mm(takenIn))
                 .draft();
         Seam side = draft.seams().get(1);
-        double turn = Truing.turn(draft, side, Truing.End.START, "waist", "waist");
+        double turn = Truing.turn(draft, side, Seam.End.START, "waist", "waist");
         assertThat(Math.abs(turn)).isGreaterThan(0.01);
 
-        Truing.Blended blended = Truing.blend(draft, side, Truing.End.START, "waist", "waist");
+        Truing.Blended blended = Truing.blend(draft, side, Seam.End.START, "waist", "waist");
 
-        assertThat(Truing.turn(blended.draft(), side, Truing.End.START, "waist", "waist"))
+        assertThat(Truing.turn(blended.draft(), side, Seam.End.START, "waist", "waist"))
                 .isCloseTo(0, within(1e-9));
         for (String name : List.of("front", "back")) {
             Piece was = draft.piece(name);
@@ -269,7 +269,7 @@ class TruingTest {
     void everyIntervalMatchesAfterMovingTheEndAtFault() {
         Piece front = straight("front", 120, 300, 100);
         Piece back = straight("back", 120, 306, 106);
-        Reworked trued = Truing.moveEnd(draft(front, back), side(), side().second(), Truing.End.START, 10);
+        Reworked trued = Truing.moveEnd(draft(front, back), side(), side().second(), Seam.End.START, 10);
         Draft mended = draft(front, back).with(trued.piece());
         assertThat(Walk.of(mended, side()).intervals())
                 .allSatisfy(interval -> assertThat(interval.difference()).isCloseTo(0, within(1e-6)));
@@ -320,12 +320,12 @@ class TruingTest {
         Seam waist = Seam.flat("waist", Seam.Mate.of("front", "waist"), Seam.Mate.of("back", "waist"));
         Draft draft = new Draft(
                 "skirt", List.of(straight("front", 120, 300, 100), straight("back", 126, 300, 100)), List.of(waist));
-        assertThatThrownBy(() -> Truing.moveEnd(draft, waist, waist.first(), Truing.End.STOP, 10))
+        assertThatThrownBy(() -> Truing.moveEnd(draft, waist, waist.first(), Seam.End.STOP, 10))
                 .isInstanceOf(DraftingException.class)
                 .hasMessage(
                         "True 'waist' of 'front' to its mate: its end lies on the fold 'centre', which would be slanted;"
                                 + " move the other end.");
-        assertThatThrownBy(() -> Truing.moveEnd(draft, waist, waist.first(), Truing.End.START, Double.NaN))
+        assertThatThrownBy(() -> Truing.moveEnd(draft, waist, waist.first(), Seam.End.START, Double.NaN))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("A limit for truing is 0 mm or more: NaN mm.");
     }

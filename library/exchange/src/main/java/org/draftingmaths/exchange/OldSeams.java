@@ -22,10 +22,9 @@ final class OldSeams {
 
     private static Seam.Mate mate(At at) {
         at.fields("piece", "edge", "forward");
-        return new Seam.Mate(
-                at.member("piece").text(),
-                at.member("edge").text(),
-                at.member("forward").flag());
+        String piece = at.member("piece").text();
+        String edge = at.member("edge").text();
+        return at.member("forward").flag() ? Seam.Mate.of(piece, edge) : Seam.Mate.backwards(piece, edge);
     }
 
     /** The seams, each that takes an edge which one before it has taken said to be caught in with it. */

@@ -385,15 +385,7 @@ final class Tracing {
 
     private Piece withGrain(Piece piece, Strand line) {
         Grain grain = placed(line.place(), () -> new Grain(line.start(), line.end()));
-        return new Piece(
-                piece.name(),
-                piece.edges(),
-                piece.openings(),
-                piece.panels(),
-                piece.levels(),
-                piece.insideDarts(),
-                piece.notches(),
-                Optional.of(grain));
+        return piece.grained(grain);
     }
 
     /** Gives a refusal by the library the place of the shape. */

@@ -150,8 +150,7 @@ class SeamListsTest {
     private static Seam.Mate mate(SplittableRandom random, String... edges) {
         Seam.Mate chain = null;
         for (String edge : edges) {
-            Seam.Mate whole =
-                    new Seam.Mate(two().pieces().get(random.nextInt(2)).name(), edge, random.nextBoolean());
+            Seam.Mate whole = mate(two().pieces().get(random.nextInt(2)).name(), edge, random.nextBoolean());
             Notch from = new Notch(edge, random.nextDouble(50), random.nextBoolean() ? Beside.BEFORE : Beside.AFTER);
             Notch to = new Notch(edge, random.nextDouble(51, 100), random.nextBoolean() ? Beside.BEFORE : Beside.AFTER);
             Seam.Mate part = switch (random.nextInt(6)) {
@@ -164,6 +163,10 @@ class SeamListsTest {
             chain = chain == null || random.nextInt(3) == 0 ? half : chain.then(half);
         }
         return chain;
+    }
+
+    private static Seam.Mate mate(String piece, String edge, boolean forward) {
+        return forward ? Seam.Mate.of(piece, edge) : Seam.Mate.backwards(piece, edge);
     }
 
     /** A whole waistband. One word stands for all edges of a side. */

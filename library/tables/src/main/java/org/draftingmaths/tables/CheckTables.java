@@ -12,7 +12,6 @@ import org.draftingmaths.piece.LevelLine;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.Walk;
-import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
@@ -32,27 +31,6 @@ import tech.tablesaw.api.Table;
 public final class CheckTables {
 
     private CheckTables() {}
-
-    /** A length in three columns: true in mm, printed in inches and in cm. */
-    private record Lengths(DoubleColumn mm, StringColumn inches, StringColumn cm, Steps steps) {
-        static Lengths named(String name, Steps steps) {
-            return new Lengths(
-                    DoubleColumn.create(name + " mm"),
-                    StringColumn.create(name + " inches"),
-                    StringColumn.create(name + " cm"),
-                    steps);
-        }
-
-        void append(double length) {
-            mm.append(length);
-            inches.append(steps.inches(Length.mm(length)));
-            cm.append(steps.cm(Length.mm(length)));
-        }
-
-        Table addTo(Table table) {
-            return table.addColumns(mm, inches, cm);
-        }
-    }
 
     /**
      * One row for each finding, in their order.
@@ -109,10 +87,10 @@ public final class CheckTables {
     public static Table walks(String name, List<Walk> walks, Steps steps) {
         StringColumn seam = StringColumn.create("seam");
         IntColumn number = IntColumn.create("interval");
-        Lengths first = Lengths.named("first", steps);
-        Lengths ease = Lengths.named("ease", steps);
-        Lengths second = Lengths.named("second", steps);
-        Lengths difference = Lengths.named("difference", steps);
+        LengthColumns first = LengthColumns.named("first", steps);
+        LengthColumns ease = LengthColumns.named("ease", steps);
+        LengthColumns second = LengthColumns.named("second", steps);
+        LengthColumns difference = LengthColumns.named("difference", steps);
         for (Walk walk : walks) {
             for (Walk.Interval interval : walk.intervals()) {
                 seam.append(walk.seam().name());
@@ -141,7 +119,7 @@ public final class CheckTables {
     public static Table girths(String name, Draft draft, Steps steps) {
         StringColumn piece = StringColumn.create("piece");
         StringColumn level = StringColumn.create("level");
-        Lengths closed = Lengths.named("closed", steps);
+        LengthColumns closed = LengthColumns.named("closed", steps);
         for (Piece each : draft.pieces()) {
             for (LevelLine line : each.levels()) {
                 piece.append(each.name());
@@ -167,7 +145,7 @@ public final class CheckTables {
         StringColumn seam = StringColumn.create("seam");
         IntColumn interval = IntColumn.create("interval");
         StringColumn how = StringColumn.create("how");
-        Lengths surplus = Lengths.named("surplus", steps);
+        LengthColumns surplus = LengthColumns.named("surplus", steps);
         StringColumn reason = StringColumn.create("reason");
         for (Seam each : draft.seams()) {
             for (Seam.Held held : each.held()) {
@@ -195,10 +173,10 @@ public final class CheckTables {
     public static Table closedGirths(String name, List<ClosedGirth> girths, Steps steps) {
         StringColumn level = StringColumn.create("level");
         StringColumn measure = StringColumn.create("measure");
-        Lengths garment = Lengths.named("garment", steps);
-        Lengths body = Lengths.named("body", steps);
-        Lengths ease = Lengths.named("ease", steps);
-        Lengths declared = Lengths.named("declared", steps);
+        LengthColumns garment = LengthColumns.named("garment", steps);
+        LengthColumns body = LengthColumns.named("body", steps);
+        LengthColumns ease = LengthColumns.named("ease", steps);
+        LengthColumns declared = LengthColumns.named("declared", steps);
         for (ClosedGirth girth : girths) {
             level.append(girth.level());
             measure.append(girth.measure().label());

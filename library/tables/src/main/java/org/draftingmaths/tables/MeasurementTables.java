@@ -3,7 +3,6 @@ package org.draftingmaths.tables;
 import java.util.List;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.unit.Steps;
-import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 
@@ -26,20 +25,16 @@ public final class MeasurementTables {
     public static Table of(String name, List<Measurements> sets, Steps steps) {
         StringColumn size = StringColumn.create("size");
         StringColumn measure = StringColumn.create("measure");
-        DoubleColumn mm = DoubleColumn.create("mm");
-        StringColumn inches = StringColumn.create("inches");
-        StringColumn cm = StringColumn.create("cm");
+        LengthColumns length = LengthColumns.plain(steps);
         StringColumn provenance = StringColumn.create("provenance");
         for (Measurements set : sets) {
             set.entries().forEach((what, entry) -> {
                 size.append(set.name());
                 measure.append(what.label());
-                mm.append(entry.length().mm());
-                inches.append(steps.inches(entry.length()));
-                cm.append(steps.cm(entry.length()));
+                length.append(entry.length());
                 provenance.append(entry.provenance().text());
             });
         }
-        return Table.create(name, size, measure, mm, inches, cm, provenance);
+        return length.addTo(Table.create(name, size, measure)).addColumns(provenance);
     }
 }

@@ -87,7 +87,7 @@ public final class FerryDress {
                         draft -> Armholes.reshape(draft, ARM, Armholes.Wanted.SAME.shoulderIn(Length.cm(1))))
                 .joined(
                         "Blend the waist over the side",
-                        draft -> Truing.blend(draft, draft.seams().get(1), Truing.End.START, "waist", "waist"))
+                        draft -> Truing.blend(draft, draft.seams().get(1), Seam.End.START, "waist", "waist"))
                 .on(
                         "back",
                         "Draw the waist anew over the dart as it is sewn",
@@ -108,7 +108,7 @@ public final class FerryDress {
                 .joined("True the panel seam, for the rounded one is shorter", FerryDress::trued)
                 .joined(
                         "Blend the waist over the panel seam",
-                        draft -> Truing.blend(draft, draft.seams().get(0), Truing.End.STOP, "waist", "waist"));
+                        draft -> Truing.blend(draft, draft.seams().get(0), Seam.End.STOP, "waist", "waist"));
         dress = bound(flounced(skirted(dress)));
 
         Allowances seams = Allowances.of(Length.mm(10));
@@ -156,7 +156,7 @@ public final class FerryDress {
                 new SeamTruing.AtNotch(seam.first(), 1, 1),
                 new SeamTruing.AtNotch(seam.first(), 2, 1),
                 new SeamTruing.AtNotch(seam.first(), 3, 1),
-                new SeamTruing.AtEnd(seam.first(), Truing.End.STOP, 1));
+                new SeamTruing.AtEnd(seam.first(), Seam.End.STOP, 1));
         return SeamTruing.of(draft, seam, may, 3);
     }
 
@@ -189,7 +189,7 @@ public final class FerryDress {
                 "godet",
                 new Draft("skirt", List.of(frontSkirt, backSkirt), List.of(side)),
                 side,
-                Truing.End.START,
+                Seam.End.START,
                 GODET,
                 240);
         return dress.adding(

@@ -141,13 +141,13 @@ public final class FestivalTunic {
                         front.ledger().about("front facing").then(back.ledger().about("back facing")))
                 .joined(
                         "Blend the neck of the facing over the shoulder",
-                        draft -> Truing.blend(draft, shoulder, Truing.End.STOP, "neckline", "neckline"))
+                        draft -> Truing.blend(draft, shoulder, Seam.End.STOP, "neckline", "neckline"))
                 .joined(
                         "Blend the armhole of the facing over the shoulder",
-                        draft -> Truing.blend(draft, shoulder, Truing.End.START, "armhole", "armhole"))
+                        draft -> Truing.blend(draft, shoulder, Seam.End.START, "armhole", "armhole"))
                 .joined(
                         "Blend the outer edge of the facing under the arm",
-                        draft -> Truing.blend(draft, side, Truing.End.START, "outer edge", "outer edge"));
+                        draft -> Truing.blend(draft, side, Seam.End.START, "outer edge", "outer edge"));
         return traced.adding(
                 "Sew it to neck and armhole",
                 List.of(),

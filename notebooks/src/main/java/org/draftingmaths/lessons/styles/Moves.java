@@ -96,7 +96,7 @@ final class Moves {
         return new Making(sewn, style.steps())
                 .joined(
                         "Blend the outer edge of the arm facings under the arm",
-                        draft -> Truing.blend(draft, side, Truing.End.START, "outer edge", "outer edge"));
+                        draft -> Truing.blend(draft, side, Seam.End.START, "outer edge", "outer edge"));
     }
 
     /**

@@ -14,7 +14,7 @@ import org.draftingmaths.unit.Steps;
  * @param width how wide the facing is, in mm
  * @param outer the length of the facing's outer edge, in mm
  */
-public record Traced(String facing, String piece, String edge, double along, double width, double outer)
+public record FacingTraced(String facing, String piece, String edge, double along, double width, double outer)
         implements Entry {
 
     @Override

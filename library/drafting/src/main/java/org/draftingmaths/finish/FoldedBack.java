@@ -21,7 +21,7 @@ import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 
 /** Cloth beyond an edge that will be folded back on to the piece: its ends are what it will lie on, reflected. */
-final class Folded {
+final class FoldedBack {
 
     static final String FREE = "free edge of ";
     static final String OUTER = "outer edge of ";
@@ -29,7 +29,7 @@ final class Folded {
 
     private static final double TOUCH = CurvePath.JOINT;
 
-    private Folded() {}
+    private FoldedBack() {}
 
     /** Whether an edge is straight from end to end on the paper. */
     static boolean isStraight(Piece piece, String edge) {

@@ -10,7 +10,7 @@ import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.piece.Piece;
 
 /** Texts on the cloth, each where it is clear of the stitch line, the darts and the other texts. */
-final class Lettering {
+final class Labelling {
 
     /** Air on every side of a text, in mm. */
     private static final double AIR = 1;
@@ -23,14 +23,14 @@ final class Lettering {
     private final List<Label> labels = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private Lettering(String piece, double noteHeight) {
+    private Labelling(String piece, double noteHeight) {
         this.piece = piece;
         this.noteHeight = noteHeight;
     }
 
-    static Lettering of(
+    static Labelling of(
             Piece piece, List<MarkedLine> lines, Optional<GrainLine> grain, Marking marking, List<String> title) {
-        Lettering lettering = new Lettering(piece.name(), marking.noteHeight());
+        Labelling labelling = new Labelling(piece.name(), marking.noteHeight());
         ClearCloth cloth = ClearCloth.of(piece);
         if (grain.isPresent()) {
             cloth = cloth.with(
@@ -44,9 +44,9 @@ final class Lettering {
         }
         List<Vector2D> ways = new ArrayList<>(List.of(Vector2D.of(1, 0)));
         grain.map(line -> upright(line.from().directionTo(line.to()))).ifPresent(ways::add);
-        lettering.title(title, marking.titleHeight(), ways, List.of(all, cloth));
-        lettering.notes(lines, all);
-        return lettering;
+        labelling.title(title, marking.titleHeight(), ways, List.of(all, cloth));
+        labelling.notes(lines, all);
+        return labelling;
     }
 
     List<Label> labels() {
