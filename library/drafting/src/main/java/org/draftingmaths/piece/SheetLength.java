@@ -269,8 +269,9 @@ public final class SheetLength {
         double more = now.length() - edge.length();
         // A mark on the line stays with what is above, one on cloth that is taken out goes to the joint.
         arcs.put(edge.name(), arc -> {
-            boolean stays = falls ? arc <= low : arc <= low && arc < high;
-            return stays ? arc : arc == edge.length() ? now.length() : arc >= high ? arc + more : joint;
+            boolean stays = falls ? arc <= low + Panels.TOUCH : arc <= low && arc < high - Panels.TOUCH;
+            boolean beyond = arc >= high - Panels.TOUCH;
+            return stays ? arc : arc == edge.length() ? now.length() : beyond ? arc + more : joint;
         });
     }
 

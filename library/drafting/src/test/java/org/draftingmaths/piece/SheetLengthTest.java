@@ -17,6 +17,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A sheet made longer or shorter across a line: every point of a dart either stays or moves square to the line by the length asked, no mouth changes its
@@ -340,6 +341,14 @@ class SheetLengthTest {
         Piece shorter = shifted(180, -50).piece();
         assertThat(shorter.notches().get(0).arc()).as("taken out: at the joint").isCloseTo(130, within(SAME));
         assertThat(shorter.notches().get(1).arc()).isCloseTo(250, within(SAME));
+    }
+
+    /** A line is found by where it meets the edges, and lies a rounding off its notch: front and back must not tell the notch to two sides. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1e-9, -1e-9, 4e-7, -4e-7})
+    void aNotchOnTheLineStaysAbove(double off) {
+        assertThat(shifted(150 + off, 25).piece().notches().get(0).arc()).isCloseTo(175, within(1e-6));
+        assertThat(shifted(150 + off, -25).piece().notches().get(0).arc()).isCloseTo(125, within(1e-6));
     }
 
     @Test

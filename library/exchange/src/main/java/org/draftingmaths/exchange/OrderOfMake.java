@@ -33,6 +33,9 @@ import org.draftingmaths.unit.Steps;
  */
 final class OrderOfMake {
 
+    /** What is less, in mm, is no figure for hands: half a step of the inch and more than one of the centimetre. */
+    private static final double LITTLE = 2;
+
     private OrderOfMake() {}
 
     static List<String> of(Style style, Steps steps) {
@@ -250,11 +253,12 @@ final class OrderOfMake {
     }
 
     private static String held(Seam.Held held, Steps steps) {
-        String length = Quantity.LENGTH.print(Math.abs(held.surplus()), steps);
+        boolean little = Math.abs(held.surplus()) < LITTLE;
+        String length = little ? "a little" : Quantity.LENGTH.print(Math.abs(held.surplus()), steps);
         String what = switch (held.how()) {
             case EASE -> "ease away " + length;
             case GATHERS -> "gather away " + length;
-            case STRETCH -> "stretch it by " + length;
+            case STRETCH -> "stretch it " + (little ? length : "by " + length);
             case STAY -> "hold back " + length + " to a tape";
         };
         return what + (held.reason().isBlank() ? "" : " (" + held.reason() + ")");

@@ -79,7 +79,7 @@ public final class ChoirSmock {
                 .joined(
                         "Lower the armhole",
                         draft -> Armholes.reshape(draft, ARM, Armholes.Wanted.SAME.lower(Length.cm(2))));
-        smock = Moves.joinedUnderTheArm(Moves.faced(smock, "arm", "armhole", 45));
+        smock = Moves.joinedUnderTheArm(Moves.faced(Moves.notchedArms(smock), "arm", "armhole", 45));
         double neck = Lengths.folded(smock.piece("front"), "neckline");
         smock = bound(tiered(yoked(fronted(smock))), neck);
 
@@ -96,7 +96,7 @@ public final class ChoirSmock {
                 List.of(
                         ToCut.of("front", upper, Cutting.once()),
                         ToCut.of("back yoke", upper, Cutting.once()),
-                        ToCut.of("back", arm, Cutting.once()),
+                        ToCut.of("back", arm, Cutting.once()).doubled("armhole").doubled("side seam"),
                         ToCut.of("front frill 1", seams, Cutting.once()),
                         ToCut.of("front frill 2", hem, Cutting.once()),
                         ToCut.of("back frill 1", seams, Cutting.once()),
@@ -104,7 +104,8 @@ public final class ChoirSmock {
                         ToCut.of("front arm facing", Moves.facing("armhole"), Cutting.pair())
                                 .small(),
                         ToCut.of("back arm facing", Moves.facing("armhole"), Cutting.pair())
-                                .small(),
+                                .small()
+                                .doubled("armhole"),
                         ToCut.of("neck binding", Moves.binding(BINDING), Cutting.once())
                                 .small()));
     }

@@ -125,7 +125,8 @@ public final class FerryDress {
                 List.of(
                         ToCut.of("front", neck, Cutting.once()),
                         ToCut.of("side front", arm, Cutting.pair()),
-                        ToCut.of("back", neck.on("armhole", Length.mm(BINDING)), Cutting.once()),
+                        ToCut.of("back", neck.on("armhole", Length.mm(BINDING)), Cutting.once())
+                                .doubled("armhole"),
                         ToCut.of("front skirt", skirt, Cutting.once()),
                         ToCut.of("back skirt", skirt, Cutting.once()),
                         ToCut.of("godet", skirt, Cutting.pair()).small(),

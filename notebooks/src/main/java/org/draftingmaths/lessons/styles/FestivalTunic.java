@@ -104,7 +104,7 @@ public final class FestivalTunic {
                                 "side dart"))
                 .on("front", "Draw the hem in one curve", FestivalTunic::hem)
                 .on("back", "Draw the hem in one curve", FestivalTunic::hem);
-        tunic = faced(tunic);
+        tunic = faced(Moves.notchedArms(tunic));
         tunic = turnedUp(turnedUp(tunic, "front"), "back");
 
         Allowances seams =
@@ -120,9 +120,11 @@ public final class FestivalTunic {
                 tunic.steps(),
                 List.of(
                         ToCut.of("front", garment, Cutting.once()),
-                        ToCut.of("back", garment, Cutting.once()),
+                        ToCut.of("back", garment, Cutting.once())
+                                .doubled("armhole")
+                                .doubled("side seam"),
                         ToCut.of("front facing", facing, Cutting.once()).small(),
-                        ToCut.of("back facing", facing, Cutting.once()).small()));
+                        ToCut.of("back facing", facing, Cutting.once()).small().doubled("armhole")));
     }
 
     /** The shoulder is too narrow for two facings side by side: one is traced for neck and armhole together. */

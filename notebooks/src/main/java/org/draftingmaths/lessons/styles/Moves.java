@@ -14,15 +14,18 @@ import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
+import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
 import org.draftingmaths.piece.Drawing;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
+import org.draftingmaths.piece.Notch;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
 import org.draftingmaths.seam.Truing;
+import org.draftingmaths.seam.Walk;
 import org.draftingmaths.unit.Length;
 
 /** Moves that more than one style makes. */
@@ -45,6 +48,19 @@ final class Moves {
     /** The place on the hem straight below a dart's point. */
     static double below(Piece piece, String dart) {
         return Measured.tip(piece, dart).getX();
+    }
+
+    /** A notch in either armhole before the facing is traced, so that front and back cannot be taken for one another; the back's is cut doubly. */
+    static Making notchedArms(Making style) {
+        String heading = "Notch the armhole";
+        return style.on("front", heading, front -> notchedArm(front, 70))
+                .on("back", heading, back -> notchedArm(back, 90));
+    }
+
+    private static Reworked notchedArm(Piece piece, double above) {
+        return new Reworked(
+                piece.notched(new Notch("armhole", above, Beside.BEFORE)),
+                Ledger.of(new Fact("place of the notch above the side seam", Quantity.LENGTH, above)));
     }
 
     /** Facings traced when the darts are closed and the neighbours joined, and the seams by which they are sewn on. */
@@ -74,13 +90,15 @@ final class Moves {
 
     /** A facing that is trimmed where it could peep out is a little shorter than its edge, and is stretched to it. */
     static Seam trimmed(Making style, String piece, String edge) {
-        String facing = piece + " facing";
-        double surplus = Lengths.folded(style.piece(piece), edge) - Lengths.folded(style.piece(facing), edge);
-        return new Seam(
-                piece + " " + edge,
-                Seam.Mate.of(piece, edge),
-                Seam.Mate.of(facing, edge),
-                List.of(new Seam.Held(1, surplus, Seam.How.STRETCH, "the facing is trimmed at the shoulder")));
+        Seam flat = Seam.flat(piece + " " + edge, Seam.Mate.of(piece, edge), Seam.Mate.of(piece + " facing", edge));
+        List<Seam.Held> held = Walk.of(style.draft(), flat).intervals().stream()
+                .map(interval -> new Seam.Held(
+                        interval.number(),
+                        interval.difference(),
+                        Seam.How.STRETCH,
+                        "the facing is trimmed at the shoulder"))
+                .toList();
+        return new Seam(flat.name(), flat.first(), flat.second(), held);
     }
 
     /** Facings of the armhole are joined under the arm too, and their outer edge runs on over that seam. */

@@ -109,7 +109,7 @@ public final class ReadersBlouse {
         blouse = blouse.on(
                 "front", "Swing the bust dart into a cowl that lets the head through", front -> cowl(front, half));
         double wide = facing(blouse.piece("back"));
-        blouse = necked(Moves.joinedUnderTheArm(Moves.faced(blouse, "arm", "armhole", wide)), wide);
+        blouse = necked(Moves.joinedUnderTheArm(Moves.faced(Moves.notchedArms(blouse), "arm", "armhole", wide)), wide);
         double shoulder = blouse.piece("back neck facing").edge("shoulder").length();
         blouse = turned(blouse, shoulder)
                 .on("front", "Open it out", front -> Unfold.at(front, "centre front"))
@@ -134,10 +134,14 @@ public final class ReadersBlouse {
                 blouse.steps(),
                 List.of(
                         ToCut.of("front", front, Cutting.once()),
-                        ToCut.of("back", back, Cutting.once()),
+                        ToCut.of("back", back, Cutting.once())
+                                .doubled("armhole")
+                                .doubled("mirrored armhole")
+                                .doubled("side seam")
+                                .doubled("mirrored side seam"),
                         ToCut.of("back neck facing", neck, Cutting.once()).small(),
                         narrow("front arm facing", arm),
-                        narrow("back arm facing", arm)));
+                        narrow("back arm facing", arm).doubled("armhole")));
     }
 
     /** Letters small enough for a facing of little more than 3 cm. */
