@@ -69,7 +69,8 @@ class ShowTest {
         assertThat(Show.findings(Checks.all(draft, 0.5))).startsWith("<ul><li>seam 'side'");
         assertThat(Show.findings(List.of()))
                 .startsWith("<p>Nothing found. Looked at: outlines on paper; legs, points,")
-                .endsWith("Not looked at: allowances and labels, which are of the finished pieces, and the fit.</p>");
+                .endsWith(
+                        "Not looked at: allowances, labels, missing grain lines and seams that nobody declared, which are of the finished style; whether a head goes through; and the fit.</p>");
         assertThat(Show.ledger(Ledger.of(new Change("a < b", Quantity.LENGTH, 10, 10))))
                 .isEqualTo("<ol><li>The a &lt; b stays 3/8 in (1.0 cm).</li></ol>");
         assertThat(Show.lengths(panel("front", 200))).contains("<td>side</td><td>7 7/8 in (20.0 cm)</td>");

@@ -15,7 +15,7 @@ import org.draftingmaths.ledger.Finding.Kind;
  *
  * <pre>{@code
  * Weights strict = Weights.COMMON.slight(1.5);   // 1/16 in, as professionals true
- * Severity severity = strict.of(finding);
+ * List<Finding> grave = strict.only(Checks.all(draft, Checks.SEAM_TOLERANCE), Severity.FAULT);
  * }</pre>
  *
  * @param slight by how much in mm two lengths may lie apart and still be sewn by many
