@@ -11,25 +11,33 @@ import org.draftingmaths.unit.Steps;
 /** The seams of a draft as a table of plain text. */
 final class SeamTable {
 
-    private static final String ROW = "%-10s %8s  %-20s %-20s %10s  %s%n";
+    /** Behind the name of the seam. */
+    private static final String ROW = " %8s  %-20s %-20s %10s  %s%n";
+
+    private static final int NAME = 10;
 
     private SeamTable() {}
 
-    /** Every notch interval of every seam: its length on the first edge and on the second, and by how much they differ. */
+    /**
+     * Every notch interval of every seam: its length on the first edge, less what is declared to be held in of it, its length on the second, and by how
+     * much they differ.
+     */
     static String of(List<Walk> walks, double tolerance) {
-        String head = String.format(Locale.ROOT, ROW, "seam", "interval", "first edge", "second edge", "differ", "");
+        int wide = walks.stream().mapToInt(walk -> walk.seam().name().length()).reduce(NAME, Math::max);
+        String row = "%-" + wide + "s" + ROW;
+        String head = String.format(Locale.ROOT, row, "seam", "interval", "first edge", "second edge", "differ", "");
         return head
                 + walks.stream()
-                        .flatMap(walk -> walk.intervals().stream().map(interval -> row(walk, interval, tolerance)))
+                        .flatMap(walk -> walk.intervals().stream().map(interval -> row(row, walk, interval, tolerance)))
                         .collect(Collectors.joining());
     }
 
-    private static String row(Walk walk, Walk.Interval interval, double tolerance) {
+    private static String row(String row, Walk walk, Walk.Interval interval, double tolerance) {
         double difference = interval.difference();
         Mates.Printed printed = printed(interval, tolerance);
         return String.format(
                 Locale.ROOT,
-                ROW,
+                row,
                 walk.seam().name(),
                 interval.number() + " of " + walk.intervals().size(),
                 Steps.DEFAULT.both(printed.first()),
@@ -38,9 +46,10 @@ final class SeamTable {
                 Math.abs(difference) <= tolerance ? "matches" : "DOES NOT MATCH");
     }
 
-    /** Mates that match are printed alike. */
+    /** Mates that match are printed alike, the first less what is held in of it. */
     static Mates.Printed printed(Walk.Interval interval, double tolerance) {
-        return Mates.printAlike(Length.mm(interval.first()), Length.mm(interval.second()), Length.mm(tolerance));
+        return Mates.printAlike(
+                Length.mm(interval.first() - interval.surplus()), Length.mm(interval.second()), Length.mm(tolerance));
     }
 
     /** Nothing is printed as nothing, and never as minus nothing. */

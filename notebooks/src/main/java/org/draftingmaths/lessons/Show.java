@@ -121,7 +121,7 @@ public final class Show {
     }
 
     /**
-     * The seams of a draft, walked by notch interval.
+     * The seams of a draft, walked by notch interval; of the first edge less what is declared to be held in.
      *
      * @param draft the draft
      * @param tolerance how far in mm the two sides may lie apart

@@ -10,10 +10,11 @@ import org.draftingmaths.piece.Paper;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Unfold;
 import org.draftingmaths.seam.Balance;
 
 /**
- * Side seams that would hang askew. A seam is a side seam where it sews one whole edge of a piece on a fold to one of another such piece, both
+ * Side seams that would hang askew. A seam is a side seam where it sews one whole edge of a piece on a fold, or opened out from one, to one of another such piece, both
  * running more along the grain than across: panels are unlike on purpose, shoulders lie as the body does. Only the angles are looked at, for the lengths are walked.
  */
 final class SideBalance {
@@ -37,7 +38,9 @@ final class SideBalance {
             return false;
         }
         Piece piece = draft.piece(part.piece());
-        boolean half = piece.edges().stream().anyMatch(edge -> edge.role() == Role.FOLD);
+        boolean half = Unfold.hasOnBothHalves(piece, part.edge())
+                || Unfold.isImage(piece, part.edge())
+                || piece.edges().stream().anyMatch(edge -> edge.role() == Role.FOLD);
         return half && piece.edge(part.edge()).role() == Role.SEAM && isAlongGrain(piece, part.edge());
     }
 

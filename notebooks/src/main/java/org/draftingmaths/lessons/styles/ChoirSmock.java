@@ -3,8 +3,6 @@ package org.draftingmaths.lessons.styles;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import org.draftingmaths.block.Block;
-import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.contour.Armholes;
 import org.draftingmaths.contour.Crossing;
 import org.draftingmaths.contour.Necklines;
@@ -29,7 +27,6 @@ import org.draftingmaths.fullness.Pleats;
 import org.draftingmaths.fullness.Smooth;
 import org.draftingmaths.fullness.Tiers;
 import org.draftingmaths.ledger.Ledger;
-import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Lengths;
@@ -61,14 +58,7 @@ public final class ChoirSmock {
      * @return the style
      */
     public static Style draft(Measurements body) {
-        Block block = TorsoBlock.draft(body, Ease.CLOSE_FITTING);
-        Making smock = Making.of(
-                        "Choir smock, size " + body.name(),
-                        "Draft the torso block from these measures",
-                        block.draft(),
-                        Moves.drafted(body, block))
-                .on("front", "Leave the waist dart unsewn", front -> Darts.leave(front, "waist dart", Use.Kind.FLARE))
-                .on("back", "Leave the waist dart unsewn", back -> Darts.leave(back, "waist dart", Use.Kind.FLARE))
+        Making smock = Moves.torso("Choir smock", body)
                 .joined("Let the sides out", draft -> SideSeams.takeIn(draft, "side", Length.mm(-15), Length.mm(-15)))
                 .on("front", "Lengthen it at the waist", front -> Lengthen.at(front, "waist line", Length.cm(2)))
                 .on("back", "Lengthen it at the waist", back -> Lengthen.at(back, "waist line", Length.cm(2)))

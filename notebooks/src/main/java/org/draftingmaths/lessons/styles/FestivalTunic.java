@@ -1,8 +1,6 @@
 package org.draftingmaths.lessons.styles;
 
 import java.util.List;
-import org.draftingmaths.block.Block;
-import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.contour.Armholes;
 import org.draftingmaths.contour.Crossing;
 import org.draftingmaths.contour.Necklines;
@@ -22,15 +20,12 @@ import org.draftingmaths.finish.TurnUp;
 import org.draftingmaths.fullness.Lengthen;
 import org.draftingmaths.fullness.SideFlare;
 import org.draftingmaths.fullness.Smooth;
-import org.draftingmaths.fullness.Spread;
 import org.draftingmaths.ledger.Ledger;
-import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
-import org.draftingmaths.piece.Slash;
 import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Use;
 import org.draftingmaths.seam.Truing;
@@ -42,6 +37,9 @@ public final class FestivalTunic {
     private static final Crossing NECK = Crossing.of("shoulder", "front", "back", "neckline");
     private static final Crossing ARM = Crossing.of("shoulder", "front", "back", "armhole");
 
+    /** By how much either piece is spread beside its dart. */
+    private static final double SPREAD = Math.toRadians(4);
+
     private FestivalTunic() {}
 
     /**
@@ -51,14 +49,7 @@ public final class FestivalTunic {
      * @return the style
      */
     public static Style draft(Measurements body) {
-        Block block = TorsoBlock.draft(body, Ease.CLOSE_FITTING);
-        Making tunic = Making.of(
-                        "Festival tunic, size " + body.name(),
-                        "Draft the torso block from these measures",
-                        block.draft(),
-                        Moves.drafted(body, block))
-                .on("front", "Leave the waist dart unsewn", front -> Darts.leave(front, "waist dart", Use.Kind.FLARE))
-                .on("back", "Leave the waist dart unsewn", back -> Darts.leave(back, "waist dart", Use.Kind.FLARE))
+        Making tunic = Moves.torso("Festival tunic", body)
                 .joined(
                         "Open the neck for the head",
                         draft -> Necklines.reshape(
@@ -72,16 +63,7 @@ public final class FestivalTunic {
                 .on("front", "Lengthen it from hip to thigh", front -> Lengthen.atHem(front, "hem", Length.cm(14)))
                 .on("back", "Lengthen it from hip to thigh", back -> Lengthen.atHem(back, "hem", Length.cm(14)));
         double turn = Measured.angle(tunic.piece("back"), "shoulder dart");
-        tunic = flaredAtTheSides(tunic)
-                .on(
-                        "back",
-                        "Turn the shoulder dart into flare",
-                        back -> Darts.rotate(
-                                back,
-                                "shoulder dart",
-                                Spot.on("hem", Moves.below(back, "shoulder dart")),
-                                "back flare"))
-                .on("back", "Let the flare hang", back -> Darts.leave(back, "back flare", Use.Kind.FLARE))
+        tunic = Moves.backFlared(flaredAtTheSides(tunic))
                 .on(
                         "front",
                         "Turn as much of the bust dart into flare, so that both sides hang alike",
@@ -92,8 +74,8 @@ public final class FestivalTunic {
                                 "front flare",
                                 turn))
                 .on("front", "Let the flare hang", front -> Darts.leave(front, "front flare", Use.Kind.FLARE))
-                .on("front", "Slash from the hem to the armhole and spread", FestivalTunic::spread)
-                .on("back", "Slash from the hem to the armhole and spread", FestivalTunic::spread)
+                .on("front", "Slash from the hem to the armhole and spread", piece -> Moves.spread(piece, SPREAD))
+                .on("back", "Slash from the hem to the armhole and spread", piece -> Moves.spread(piece, SPREAD))
                 .on(
                         "front",
                         "Move the rest of the bust dart to the side seam",
@@ -165,17 +147,6 @@ public final class FestivalTunic {
         Seam side = tunic.draft().seams().get(1);
         return tunic.joined(
                 "Flare both side seams alike", draft -> new SideFlare(240, 25, 80).atBoth(draft, side, "hem", "hem"));
-    }
-
-    /** By four degrees on either piece. */
-    private static Reworked spread(Piece piece) {
-        Slash slash = Slash.straight(
-                "slash",
-                Spot.on("hem", 0.68 * piece.edge("hem").length()),
-                Spot.on("armhole", 0.35 * piece.edge("armhole").length()));
-        double length = Measured.at(piece, slash.mouth()).distance(Measured.at(piece, slash.end()));
-        Reworked spread = Spread.hinged(piece, slash, 2 * length * Math.sin(Math.toRadians(2)));
-        return Moves.smoothAtHinge(piece, spread, "armhole");
     }
 
     private static Reworked hem(Piece piece) {

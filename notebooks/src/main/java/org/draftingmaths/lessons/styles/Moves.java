@@ -3,15 +3,19 @@ package org.draftingmaths.lessons.styles;
 import java.util.ArrayList;
 import java.util.List;
 import org.draftingmaths.block.Block;
+import org.draftingmaths.block.TorsoBlock;
+import org.draftingmaths.dart.Darts;
 import org.draftingmaths.exchange.Making;
 import org.draftingmaths.finish.Allowances;
 import org.draftingmaths.finish.BiasStrips;
 import org.draftingmaths.finish.Facing;
 import org.draftingmaths.finish.Facings;
 import org.draftingmaths.fullness.Smooth;
+import org.draftingmaths.fullness.Spread;
 import org.draftingmaths.ledger.Fact;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
+import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Beside;
@@ -24,6 +28,9 @@ import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Role;
 import org.draftingmaths.piece.Seam;
+import org.draftingmaths.piece.Slash;
+import org.draftingmaths.piece.Spot;
+import org.draftingmaths.piece.Use;
 import org.draftingmaths.seam.Truing;
 import org.draftingmaths.seam.Walk;
 import org.draftingmaths.unit.Length;
@@ -43,6 +50,28 @@ final class Moves {
             }
         }
         return ledger.then(block.ledger());
+    }
+
+    /** A style on the torso block whose waist darts are left unsewn. */
+    static Making torso(String style, Measurements body) {
+        Block block = TorsoBlock.draft(body, Ease.CLOSE_FITTING);
+        return Making.of(
+                        style + ", size " + body.name(),
+                        "Draft the torso block from these measures",
+                        block.draft(),
+                        drafted(body, block))
+                .on("front", "Leave the waist dart unsewn", front -> Darts.leave(front, "waist dart", Use.Kind.FLARE))
+                .on("back", "Leave the waist dart unsewn", back -> Darts.leave(back, "waist dart", Use.Kind.FLARE));
+    }
+
+    /** The shoulder dart of the back becomes flare in the hem. */
+    static Making backFlared(Making style) {
+        return style.on(
+                        "back",
+                        "Turn the shoulder dart into flare",
+                        back -> Darts.rotate(
+                                back, "shoulder dart", Spot.on("hem", below(back, "shoulder dart")), "back flare"))
+                .on("back", "Let the flare hang", back -> Darts.leave(back, "back flare", Use.Kind.FLARE));
     }
 
     /** The place on the hem straight below a dart's point. */
@@ -86,6 +115,16 @@ final class Moves {
                 new Smooth.Blend.Rounded(40),
                 Smooth.Ends.AS_DRAWN,
                 Lengths.folded(before, edge)));
+    }
+
+    /** A slash from the hem to the armhole, spread by an angle, so that pieces of unlike height hang alike. */
+    static Reworked spread(Piece piece, double angle) {
+        Slash slash = Slash.straight(
+                "slash",
+                Spot.on("hem", 0.68 * piece.edge("hem").length()),
+                Spot.on("armhole", 0.35 * piece.edge("armhole").length()));
+        double length = Measured.at(piece, slash.mouth()).distance(Measured.at(piece, slash.end()));
+        return smoothAtHinge(piece, Spread.hinged(piece, slash, 2 * length * Math.sin(angle / 2)), "armhole");
     }
 
     /** A facing that is trimmed where it could peep out is a little shorter than its edge, and is stretched to it. */

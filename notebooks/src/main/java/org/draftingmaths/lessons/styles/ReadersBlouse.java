@@ -2,12 +2,9 @@ package org.draftingmaths.lessons.styles;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import org.draftingmaths.block.Block;
-import org.draftingmaths.block.TorsoBlock;
 import org.draftingmaths.contour.Armholes;
 import org.draftingmaths.contour.Crossing;
 import org.draftingmaths.contour.Necklines;
-import org.draftingmaths.dart.Darts;
 import org.draftingmaths.exchange.Making;
 import org.draftingmaths.exchange.Style;
 import org.draftingmaths.exchange.ToCut;
@@ -26,16 +23,13 @@ import org.draftingmaths.fullness.Smooth;
 import org.draftingmaths.ledger.Instruction;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
-import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Lengths;
 import org.draftingmaths.piece.Measured;
 import org.draftingmaths.piece.Piece;
 import org.draftingmaths.piece.Reworked;
 import org.draftingmaths.piece.Seam;
-import org.draftingmaths.piece.Spot;
 import org.draftingmaths.piece.Unfold;
-import org.draftingmaths.piece.Use;
 import org.draftingmaths.unit.Length;
 import org.draftingmaths.unit.Steps;
 
@@ -77,27 +71,15 @@ public final class ReadersBlouse {
      * @return the style
      */
     public static Style draft(Measurements body, StretchTest cloth) {
-        Block block = TorsoBlock.draft(body, Ease.CLOSE_FITTING);
-        Making blouse = Making.of(
-                        "Reader's blouse, size " + body.name(),
-                        "Draft the torso block from these measures",
-                        block.draft(),
-                        Moves.drafted(body, block))
-                .on("front", "Leave the waist dart unsewn", front -> Darts.leave(front, "waist dart", Use.Kind.FLARE))
-                .on("back", "Leave the waist dart unsewn", back -> Darts.leave(back, "waist dart", Use.Kind.FLARE))
+        Making torso = Moves.torso("Reader's blouse", body);
+        double turn = Measured.angle(torso.piece("back"), "shoulder dart");
+        Making blouse = Moves.backFlared(torso)
                 .on(
-                        "back",
-                        "Turn the shoulder dart into flare",
-                        back -> Darts.rotate(
-                                back,
-                                "shoulder dart",
-                                Spot.on("hem", Moves.below(back, "shoulder dart")),
-                                "back flare"))
-                .on("back", "Let the flare hang", back -> Darts.leave(back, "back flare", Use.Kind.FLARE))
-                .on(
-                        "back",
-                        "Draw the hem in one curve",
-                        back -> Smooth.edge(back, "hem", new Smooth.Blend.OneCurve(), Smooth.Ends.SQUARE))
+                        "front",
+                        "Slash and spread it by the angle of that dart, so that both sides hang alike",
+                        front -> Moves.spread(front, turn))
+                .on("front", "Draw the hem in one curve", ReadersBlouse::hem)
+                .on("back", "Draw the hem in one curve", ReadersBlouse::hem)
                 .joined(
                         "Widen the neck",
                         draft -> Necklines.reshape(
@@ -157,6 +139,10 @@ public final class ReadersBlouse {
     /** Facings of neck and arm leave each other 10 mm of the shoulder. */
     private static double facing(Piece back) {
         return Math.min(40, Lengths.folded(back, "shoulder") / 2 - 5);
+    }
+
+    private static Reworked hem(Piece piece) {
+        return Smooth.edge(piece, "hem", new Smooth.Blend.OneCurve(), Smooth.Ends.SQUARE);
     }
 
     /** The whole dart, and where that is not enough for the head a slash more, hinged at the armhole. */
