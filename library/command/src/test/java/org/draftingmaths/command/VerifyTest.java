@@ -139,6 +139,8 @@ class VerifyTest {
                 .isEqualTo(run(file, "--as=JSON").out())
                 .contains(
                         "\"format\" : \"drafting-maths findings\"",
+                        "\"version\" : 2",
+                        "\"remedy\" : \"",
                         "\"kind\" : \"SEAM_LENGTHS_DIFFER\"",
                         "\"tolerance\" : 0.5");
     }

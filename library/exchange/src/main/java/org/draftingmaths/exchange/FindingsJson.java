@@ -23,7 +23,7 @@ public final class FindingsJson {
     public static final String FORMAT = "drafting-maths findings";
 
     /** The version that is written. */
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
 
     private static final JsonFactory FACTORY = new JsonFactoryBuilder()
             .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
@@ -136,6 +136,7 @@ public final class FindingsJson {
         json.writeNumberField("expected", finding.expected());
         json.writeNumberField("tolerance", finding.tolerance());
         json.writeStringField("sentence", finding.sentence(steps));
+        json.writeStringField("remedy", finding.remedy());
         json.writeEndObject();
     }
 }
