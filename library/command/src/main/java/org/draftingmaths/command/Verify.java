@@ -330,7 +330,7 @@ public final class Verify implements Callable<Integer> {
                 .toString();
     }
 
-    /** The gravest first. */
+    /** The gravest first; where all are faults, no word of it. */
     private String sentences(List<Finding> findings) {
         StringBuilder text = new StringBuilder();
         List<String> counts = new ArrayList<>();
@@ -343,11 +343,12 @@ public final class Verify implements Callable<Integer> {
                 counts.add(those.size() + " " + severity.words());
             }
         }
+        boolean faultsOnly = weights().only(findings, Severity.FAULT).size() == findings.size();
+        String count = findings.size() == 1 ? "1 finding" : findings.size() + " findings";
         return text.append(
                         findings.isEmpty()
                                 ? "Nothing found."
-                                : (findings.size() == 1 ? "1 finding" : findings.size() + " findings") + ": "
-                                        + String.join(", ", counts) + ".")
+                                : count + (faultsOnly ? "" : ": " + String.join(", ", counts)) + ".")
                 .append('\n')
                 .toString();
     }
