@@ -23,6 +23,7 @@ import org.draftingmaths.check.ClosedGirth;
 import org.draftingmaths.check.DartLimits;
 import org.draftingmaths.check.DraftLimits;
 import org.draftingmaths.check.PrintedPair;
+import org.draftingmaths.contour.SideSeams;
 import org.draftingmaths.curve.Cubic;
 import org.draftingmaths.curve.Curve;
 import org.draftingmaths.curve.CurvePath;
@@ -219,6 +220,32 @@ class FaultLibraryTest {
                 .piece();
     }
 
+    /** An upright grain line of a length beside the centre, turned about its middle. */
+    private static Piece grainTurned(Piece piece, double length, double degrees) {
+        Vector2D middle = Vector2D.of(40, 130);
+        Vector2D half = Vector2D.of(0, length / 2);
+        AffineTransformMatrix2D turn = AffineTransformMatrix2D.createRotation(middle, Math.toRadians(degrees));
+        return piece.grained(new Grain(turn.apply(middle.subtract(half)), turn.apply(middle.add(half))));
+    }
+
+    /** An edge whose first half arrives in its middle turned by an angle. */
+    private static Piece cornered(Piece piece, String edge, double angle) {
+        CurvePath own = Paper.edge(piece, edge);
+        double half = own.length() / 2;
+        CurvePath cornered = swung(own.between(0, half), angle).then(own.between(half, own.length()));
+        return Redraw.edges(piece, Map.of(edge, cornered)).piece();
+    }
+
+    /** The back alone, as if its mate were like it. */
+    private static Piece takenIn(Draft draft, double by) {
+        Piece back = draft.piece("back");
+        Seam side = Seam.flat("side", Seam.Mate.of("back", "side seam"), Seam.Mate.of("twin", "side seam"));
+        Draft twins = new Draft("twins", List.of(back, back.named("twin")), List.of(side));
+        return SideSeams.takeIn(twins, "side", Length.mm(0), Length.mm(by))
+                .front()
+                .piece();
+    }
+
     /** The waist beside a dart swung outwards at both legs: a corner of twice the angle when it is folded. */
     private static Piece kinked(Piece piece, String dart, double angle) {
         CurvePath before = swung(LegEnds.seam(piece, dart, Leg.BEFORE), angle);
@@ -409,6 +436,44 @@ class FaultLibraryTest {
                 3,
                 draft -> on(
                         draft, "back", back -> back.grained(new Grain(Vector2D.of(40, -50), Vector2D.of(40, 100))))));
+        for (double degrees : new double[] {1, 3, 8, -3, -8}) {
+            // The angle to the fold is taken without its sign and is at most half a turn, from which either way only
+            // takes away.
+            faults.add(fault(
+                    "grain of the front turned by " + degrees + " degrees",
+                    Kind.GRAIN_TURNED,
+                    "'front', grain to 'centre front'",
+                    -Math.toRadians(Math.abs(degrees)),
+                    1e-9,
+                    draft -> on(draft, "front", front -> grainTurned(front, 120, degrees)),
+                    Kind.SEAM_UNBALANCED));
+        }
+        for (double degrees : new double[] {45, -45}) {
+            faults.add(fault(
+                    "the back on the bias and on its fold, " + degrees + " degrees",
+                    Kind.FOLD_ON_BIAS,
+                    "'back', grain to 'centre back'",
+                    draft -> on(draft, "back", back -> grainTurned(back, 40, degrees)),
+                    Kind.SEAM_UNBALANCED));
+        }
+        for (double degrees : new double[] {4, 12, -4, -12}) {
+            faults.add(fault(
+                    "a corner of " + degrees + " degrees within the armhole of the back",
+                    Kind.EDGE_CORNER,
+                    "'armhole' of 'back'",
+                    Math.toRadians(Math.abs(degrees)),
+                    1e-9,
+                    draft -> on(draft, "back", back -> cornered(back, "armhole", Math.toRadians(degrees)))));
+        }
+        for (double by : new double[] {6, 12, -6}) {
+            faults.add(fault(
+                    "the back alone taken in by " + by + " mm under the arm",
+                    Kind.SEAM_UNBALANCED,
+                    "seam 'side'",
+                    draft -> draft.with(takenIn(draft, by)),
+                    Kind.SEAM_LENGTHS_DIFFER,
+                    Kind.LINE_BREAKS));
+        }
         for (double by : new double[] {0.8, 2, 5}) {
             faults.add(fault(
                     "one leg of the back waist dart " + by + " mm longer",
@@ -457,8 +522,10 @@ class FaultLibraryTest {
                 draft -> on(draft, "front", front -> turned(front, "armhole", true, Math.toRadians(0.9))),
                 draft -> on(draft, "back", back -> legLonger(back, "waist dart", 0.05)),
                 draft -> on(draft, "back", back -> kinked(back, "waist dart", -Math.toRadians(1))),
-                draft ->
-                        on(draft, "front", front -> front.grained(new Grain(Vector2D.of(1, 50), Vector2D.of(1, 150)))));
+                draft -> on(draft, "front", front -> front.grained(new Grain(Vector2D.of(1, 50), Vector2D.of(1, 150)))),
+                draft -> on(draft, "front", front -> grainTurned(front, 120, 0.4)),
+                draft -> on(draft, "back", back -> cornered(back, "armhole", Math.toRadians(2.5))),
+                draft -> draft.with(takenIn(draft, 1.5)));
     }
 
     @Test
