@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.piece.Detached;
 import org.draftingmaths.piece.Draft;
@@ -114,6 +115,16 @@ public record Making(Draft draft, StepSheet steps) {
         return new Making(
                 draft.parted(piece, done),
                 steps.then(heading(piece, heading), done.ledger(), figures(List.of(done.after(), done.before()))));
+    }
+
+    /**
+     * Says what whoever sews must mind and no figure tells. It stands behind the seams, under "Mind when you sew".
+     *
+     * @param words instructions and cautions
+     * @return the style afterwards
+     */
+    public Making minding(Entry... words) {
+        return new Making(draft, steps.then(Style.MIND, Ledger.of(words)));
     }
 
     private static Figure[] figures(List<Piece> pieces) {

@@ -64,6 +64,9 @@ public record Style(
             "Lay right sides together and match the notches. Press every seam open as soon as it is sewn, unless"
                     + " something else is said. What is told of one side is sewn alike on the other.";
 
+    /** Over what whoever sews must mind and no figure tells. */
+    static final String MIND = "Mind when you sew";
+
     /** Copies the lists. */
     public Style {
         cuts = List.copyOf(cuts);
@@ -190,10 +193,14 @@ public record Style(
         List<String> cares = OrderOfMake.isFaced(this) && !OrderOfMake.isInterfaced(this)
                 ? List.of(UNTOLD, NO_INTERFACING)
                 : List.of(UNTOLD);
-        return steps.write(
-                lengths,
-                text,
-                new StepSheet.Beside(cares, cutAndSewn(lengths, text), entry -> !(entry instanceof Pressed)));
+        List<StepSheet.Section> drafting = steps.sections().stream()
+                .filter(section -> !section.heading().equals(MIND))
+                .toList();
+        return new StepSheet(steps.title(), drafting)
+                .write(
+                        lengths,
+                        text,
+                        new StepSheet.Beside(cares, cutAndSewn(lengths, text), entry -> !(entry instanceof Pressed)));
     }
 
     private String cutAndSewn(Steps lengths, PageText text) {
@@ -210,7 +217,16 @@ public record Style(
                 + text.picture(Svg.overview(figures()))
                 + text.heading("Sew")
                 + text.paragraph(HOW_TO_SEW)
-                + text.numbered(1, OrderOfMake.of(this, lengths)));
+                + text.numbered(1, OrderOfMake.of(this, lengths))
+                + minded(lengths, text));
+    }
+
+    private String minded(Steps lengths, PageText text) {
+        List<String> words = steps.sections().stream()
+                .filter(section -> section.heading().equals(MIND))
+                .flatMap(section -> section.ledger().sentences(lengths).stream())
+                .toList();
+        return words.isEmpty() ? "" : text.heading(MIND) + text.list("What the seams do not tell:", words);
     }
 
     /**

@@ -18,6 +18,7 @@ import org.draftingmaths.finish.Marking;
 import org.draftingmaths.finish.TurnUp;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.ledger.Instruction;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.piece.Beside;
 import org.draftingmaths.piece.Draft;
@@ -331,6 +332,25 @@ class StyleTest {
         assertThat(facedPouch(false, Role.SEAM, Cutting.Cloth.INTERFACING))
                 .contains("Put the interfacing on 'front facing' and 'back facing' before", "understitch it")
                 .doesNotContain("clip them", "No interfacing");
+    }
+
+    /** It stands where the sewing is, not among the drafting, whenever in the drafting it was said. */
+    @Test
+    void whatIsToBeMindedStandsBehindTheSeams() {
+        Making made = Making.of(
+                        "Pouch",
+                        "Draw it",
+                        pouch(half("front"), half("back")),
+                        Ledger.of(new Instruction("Draw it by the figures.")))
+                .minding(new Instruction("Turn it through the gap."));
+        Style style =
+                Style.of("Pouch", "one", "version 1", made.draft(), made.steps(), List.of(once("front"), once("back")));
+        assertThat(style.markdown(Steps.DEFAULT))
+                .containsSubsequence(
+                        "## Sew", "## Mind when you sew", "- Turn it through the gap.", "## How the pattern is drafted")
+                .containsOnlyOnce("Mind when you sew");
+        Style silent = style("one", pouch(half("front"), half("back")), once("front"), once("back"));
+        assertThat(silent.markdown(Steps.DEFAULT)).doesNotContain("Mind when you sew");
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.draftingmaths.exchange.Making;
 import org.draftingmaths.exchange.Style;
 import org.draftingmaths.exchange.ToCut;
 import org.draftingmaths.finish.Allowances;
+import org.draftingmaths.finish.Caution;
 import org.draftingmaths.finish.Combined;
 import org.draftingmaths.finish.CornerCut;
 import org.draftingmaths.finish.Cutting;
@@ -20,6 +21,8 @@ import org.draftingmaths.finish.TurnUp;
 import org.draftingmaths.fullness.Lengthen;
 import org.draftingmaths.fullness.SideFlare;
 import org.draftingmaths.fullness.Smooth;
+import org.draftingmaths.ledger.Entry;
+import org.draftingmaths.ledger.Instruction;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.measure.Measurements;
 import org.draftingmaths.piece.Measured;
@@ -87,7 +90,7 @@ public final class FestivalTunic {
                 .on("front", "Draw the hem in one curve", FestivalTunic::hem)
                 .on("back", "Draw the hem in one curve", FestivalTunic::hem);
         tunic = faced(Moves.notchedArms(tunic));
-        tunic = turnedUp(turnedUp(tunic, "front"), "back");
+        tunic = turnedUp(turnedUp(tunic, "front"), "back").minding(minded());
 
         Allowances seams =
                 Allowances.of(Length.mm(10)).on("neckline", Length.mm(6)).on("armhole", Length.mm(6));
@@ -141,6 +144,21 @@ public final class FestivalTunic {
                         Moves.trimmed(traced, "front", "armhole"),
                         Moves.trimmed(traced, "back", "armhole")),
                 Ledger.EMPTY);
+    }
+
+    private static Entry[] minded() {
+        return new Entry[] {
+            new Instruction(
+                    "The facing goes round neck and arms in one, and nothing is open at the centre: leave the sides of garment and facing, which stand further up, open until"
+                            + " both are sewn. Sew the neck first and turn it. For each armhole roll the rest of the garment up between garment and"
+                            + " facing, sew the armhole round the roll, and draw the garment out through the shoulder. Then sew the sides of garment and"
+                            + " facing in one."),
+            new Instruction(
+                    "No width was taken out of neckline and armhole beside what the darts take: they may gape. Look at it on the toile."),
+            new Caution(
+                    "Caution: a wide hem near lanterns with a flame, and poles that catch in it, call for care; hold to the rules of the place, and let nobody"
+                            + " carry fire in cloth that burns easily.")
+        };
     }
 
     private static Making flaredAtTheSides(Making tunic) {

@@ -24,6 +24,7 @@ import org.draftingmaths.finish.StrapLine;
 import org.draftingmaths.finish.StrapMake;
 import org.draftingmaths.finish.Straps;
 import org.draftingmaths.finish.TurnUp;
+import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Finding;
 import org.draftingmaths.ledger.Instruction;
 import org.draftingmaths.ledger.Ledger;
@@ -111,7 +112,7 @@ public final class PottersApron {
                         Ledger.of(way()).then(strap.ledger()))
                 .adding("Draw the band at the back of the waist", List.of(band), banded(band), Ledger.EMPTY);
         style = faced(style.adding("Draw the tie", List.of(tie(body)), tied(), Ledger.EMPTY))
-                .adding("Mind when you sew", List.of(), List.of(), minded());
+                .minding(minded());
         return Style.of(
                 "Potter's apron",
                 body.name(),
@@ -371,28 +372,29 @@ public final class PottersApron {
         return Quantity.LENGTH.print(mm, Steps.DEFAULT);
     }
 
-    private static Ledger minded() {
-        return Ledger.of(
-                new Instruction(
-                        "Pocket: press in its sides and its bottom and do not hem them by themselves; lay it on the lines 'pocket top', 'pocket side' and"
-                                + " 'pocket bottom' of the apron, its notch on the centre front, and topstitch sides and bottom close to"
-                                + " the edge. The top stays open; sew its two corners twice."),
-                new Instruction(
-                        "Tie: fold it lengthways at its fold line, face inside, sew its sides together and its free end, turn it and"
-                                + " press it."),
-                new Instruction(
-                        "Strap: sew two layers face to face along both sides, turn and press them; the ends stay open, for they are"
-                                + " sewn in."),
-                new Instruction(
-                        "Back band: hem both ends, fold it lengthways at its fold line, face inside, with the straps between the layers"
-                                + " at the notches and not twisted; sew its top from end to end and turn it. Each tie goes through it to"
-                                + " the other side."),
-                new Instruction(
-                        "Bib: strap and tie lie between apron and facing when these are sewn together, the strap not twisted. Nothing was"
-                                + " trimmed off the facing's paper: it rolls to the inside by pressing and understitching."),
-                new Caution(
-                        "Caution: a turning wheel or mixer draws in whatever hangs. Tie flat, tuck the ends of the ties in, and let no"
-                                + " strap stand off the body; where a machine turns with force, use straps that come loose by themselves"
-                                + " instead of sewn ones. The rules of the workshop come first."));
+    private static Entry[] minded() {
+        return new Entry[] {
+            new Instruction(
+                    "Pocket: press in its sides and its bottom and do not hem them by themselves; lay it on the lines 'pocket top', 'pocket side' and"
+                            + " 'pocket bottom' of the apron, its notch on the centre front, and topstitch sides and bottom close to"
+                            + " the edge. The top stays open; sew its two corners twice."),
+            new Instruction(
+                    "Tie: fold it lengthways at its fold line, face inside, sew its sides together and its free end, turn it and"
+                            + " press it."),
+            new Instruction(
+                    "Strap: sew two layers face to face along both sides, turn and press them; the ends stay open, for they are"
+                            + " sewn in."),
+            new Instruction(
+                    "Back band: hem both ends, fold it lengthways at its fold line, face inside, with the straps between the layers"
+                            + " at the notches and not twisted; sew its top from end to end and turn it. Each tie goes through it to"
+                            + " the other side."),
+            new Instruction(
+                    "Bib: strap and tie lie between apron and facing when these are sewn together, the strap not twisted. Nothing was"
+                            + " trimmed off the facing's paper: it rolls to the inside by pressing and understitching."),
+            new Caution(
+                    "Caution: a turning wheel or mixer draws in whatever hangs. Tie flat, tuck the ends of the ties in, and let no"
+                            + " strap stand off the body; where a machine turns with force, use straps that come loose by themselves"
+                            + " instead of sewn ones. The rules of the workshop come first.")
+        };
     }
 }

@@ -20,6 +20,7 @@ import org.draftingmaths.fullness.CowlLines;
 import org.draftingmaths.fullness.Cowls;
 import org.draftingmaths.fullness.Hang;
 import org.draftingmaths.fullness.Smooth;
+import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Instruction;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.ledger.Quantity;
@@ -100,7 +101,7 @@ public final class ReadersBlouse {
         blouse = new Making(Unfold.bothHalves(blouse.draft()), blouse.steps())
                 .on("front", "Put it on the bias", front -> hung(front, cloth))
                 .on("back", "Put it on the bias", back -> hung(back, cloth))
-                .adding("Mind when you sew", List.of(), List.of(), minded());
+                .minding(minded());
 
         Allowances garment = onBothHalves(Allowances.of(Length.mm(10)), "side seam", BIAS);
         garment = onBothHalves(garment, "armhole", 6);
@@ -196,23 +197,24 @@ public final class ReadersBlouse {
                         .then(Bias.hang(put.piece(), cloth, Vector2D.of(0, -1)).ledger()));
     }
 
-    private static Ledger minded() {
-        return Ledger.of(
-                new Instruction(
-                        "Side seams and hem have " + Quantity.LENGTH.print(BIAS, Steps.DEFAULT)
-                                + ", for on the bias they shift while they hang. Baste the sides, let the blouse hang for a"
-                                + " day, mark the stitch lines anew, and sew with a little stretch. Then level the hem, and hem it narrow."),
-                new Instruction(
-                        "The facings of the neck and the arms are cut on the straight grain, 45 degrees off the edges they are sewn to. They"
-                                + " stay these edges: what the forecast says of armholes and of the back neckline does not happen there."
-                                + " Stay the shoulders with tape."),
-                new Instruction(
-                        "Shoulders: clip the front's allowance to the corner at the neck point, where the fold line of the facing ends. Sew the"
-                                + " shoulder from the arm to the neck point; pivot there, and sew the facing's shoulder to that of the back"
-                                + " neck facing from the neck point outwards. The back shoulder lies between, as in an envelope. Then"
-                                + " sew the back neck."),
-                new Instruction(
-                        "Turn the facing of the cowl without pressing a crease at its fold line; a small weight at its middle keeps the folds"
-                                + " in front."));
+    private static Entry[] minded() {
+        return new Entry[] {
+            new Instruction(
+                    "Side seams and hem have " + Quantity.LENGTH.print(BIAS, Steps.DEFAULT)
+                            + ", for on the bias they shift while they hang. Baste the sides, let the blouse hang for a"
+                            + " day, mark the stitch lines anew, and sew with a little stretch. Then level the hem, and hem it narrow."),
+            new Instruction(
+                    "The facings of the neck and the arms are cut on the straight grain, 45 degrees off the edges they are sewn to. They"
+                            + " stay these edges: what the forecast says of armholes and of the back neckline does not happen there."
+                            + " Stay the shoulders with tape."),
+            new Instruction(
+                    "Shoulders: clip the front's allowance to the corner at the neck point, where the fold line of the facing ends. Sew the"
+                            + " shoulder from the arm to the neck point; pivot there, and sew the facing's shoulder to that of the back"
+                            + " neck facing from the neck point outwards. The back shoulder lies between, as in an envelope. Then"
+                            + " sew the back neck."),
+            new Instruction(
+                    "Turn the facing of the cowl without pressing a crease at its fold line; a small weight at its middle keeps the folds"
+                            + " in front.")
+        };
     }
 }
