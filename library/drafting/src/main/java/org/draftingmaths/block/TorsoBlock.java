@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
+import org.draftingmaths.ledger.Change;
 import org.draftingmaths.ledger.DraftingException;
 import org.draftingmaths.ledger.Ledger;
+import org.draftingmaths.ledger.Quantity;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measure;
 import org.draftingmaths.measure.Measurements;
@@ -42,6 +44,8 @@ import org.draftingmaths.piece.Seam;
  *       the bust line to two thirds of the way to the hip;
  *   <li>the waist of the bodice is drawn with the dart closed, as the trade draws it: one curve without a corner at the dart, square to the
  *       centre line and to the side seam, {@code W/4 ± 5} long (see {@link #bodice});
+ *   <li>the neckline so drawn comes out shorter than the neck, by some 3 per cent in middle sizes; the ledger tells both, and a style that closes at the neck
+ *       widens it first (common practice: never tighter than the neck);
  *   <li>necklines and armholes leave the shoulder square and arrive square at centre line and side seam, each one cubic
  *       without inflection, so that front and back meet smoothly; the armhole is drawn as deep as the back width or the
  *       chest width (with what the open dart adds at that level) asks.
@@ -110,9 +114,19 @@ public final class TorsoBlock {
                         Seam.flat("side", Seam.Mate.of("front", "side seam"), Seam.Mate.of("back", "side seam"))));
         List<Construction> lines = new ArrayList<>(frontPoints.construction());
         lines.addAll(backPoints.construction());
-        Ledger widths = Ledger.EMPTY.then(frontPoints.chestWidth()).then(backPoints.backWidth());
+        Ledger widths = Ledger.of(frontPoints.chestWidth(), backPoints.backWidth(), neck(frontPoints, backPoints));
         boolean darted = frontPoints.torso().hasWaistDart();
         return new Block(draft, lines, darted ? widths : widths.then(new NoWaistDart()));
+    }
+
+    /** Its width and depth come from the neck by the rules, and its length from its curve: it is told beside the neck, for a neckline is never tighter. */
+    private static Change neck(FrontPoints front, BackPoints back) {
+        double drawn = 2 * (front.neckline().length() + back.neckline().length());
+        return new Change(
+                "closed neckline, asked and drawn,",
+                Quantity.LENGTH,
+                front.torso().mm(Measure.NECK),
+                drawn);
     }
 
     private static void requireRoom(FrontPoints front, BackPoints back) {

@@ -1,6 +1,7 @@
 package org.draftingmaths.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.draftingmaths.curve.CurvePath;
@@ -15,7 +16,7 @@ import org.draftingmaths.seam.Balance;
 
 /**
  * Side seams that would hang askew. A seam is a side seam where it sews one whole edge of a piece on a fold, or opened out from one, to one of another such piece, both
- * running more along the grain than across: panels are unlike on purpose, shoulders lie as the body does. Only the angles are looked at, for the lengths are walked.
+ * running more along its centre line than across: panels are unlike on purpose, shoulders lie as the body does. Only the angles are looked at, for the lengths are walked.
  */
 final class SideBalance {
 
@@ -38,19 +39,32 @@ final class SideBalance {
             return false;
         }
         Piece piece = draft.piece(part.piece());
-        boolean half = Unfold.hasOnBothHalves(piece, part.edge())
-                || Unfold.isImage(piece, part.edge())
-                || piece.edges().stream().anyMatch(edge -> edge.role() == Role.FOLD);
-        return half && piece.edge(part.edge()).role() == Role.SEAM && isAlongGrain(piece, part.edge());
+        CurvePath line = Paper.edge(piece, part.edge());
+        return piece.grain().isPresent()
+                && piece.edge(part.edge()).role() == Role.SEAM
+                && line.length() > SHORT
+                && centre(piece, part.edge())
+                        .filter(centre -> isAlong(centre, line.start().vectorTo(line.end())))
+                        .isPresent();
     }
 
-    private static boolean isAlongGrain(Piece piece, String edge) {
+    private static boolean isAlong(Vector2D centre, Vector2D chord) {
+        return Math.abs(centre.dot(chord)) > Math.abs(centre.signedArea(chord));
+    }
+
+    /** The direction of the fold; of a piece that was opened out the line from which an edge and its image lie equally far. */
+    private static Optional<Vector2D> centre(Piece piece, String edge) {
+        Optional<Vector2D> fold = Paper.sides(piece).stream()
+                .filter(side -> piece.edge(side.edge()).role() == Role.FOLD)
+                .map(side -> side.path().start().vectorTo(side.path().end()))
+                .findFirst();
+        return fold.or(() -> Unfold.imageOf(piece, edge)
+                .map(image -> middle(piece, edge).vectorTo(middle(piece, image)))
+                .map(across -> Vector2D.of(-across.getY(), across.getX())));
+    }
+
+    private static Vector2D middle(Piece piece, String edge) {
         CurvePath line = Paper.edge(piece, edge);
-        Vector2D chord = line.start().vectorTo(line.end());
-        return line.length() > SHORT
-                && piece.grain()
-                        .map(grain -> grain.from().vectorTo(grain.to()))
-                        .filter(grain -> Math.abs(grain.dot(chord)) > Math.abs(grain.signedArea(chord)))
-                        .isPresent();
+        return line.pointAt(line.length() / 2);
     }
 }

@@ -2,6 +2,7 @@ package org.draftingmaths.piece;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.AffineTransformMatrix2D;
@@ -169,6 +170,20 @@ public final class Unfold {
      */
     public static boolean hasOnBothHalves(Piece piece, String edge) {
         return piece.edges().stream().anyMatch(other -> other.name().equals(MIRRORED + edge));
+    }
+
+    /**
+     * The edge of a piece that was opened out which is the mirror image of another.
+     *
+     * @param piece the piece
+     * @param edge the name of an edge on either half
+     * @return the name of its image; nothing where there is none
+     */
+    public static Optional<String> imageOf(Piece piece, String edge) {
+        if (hasOnBothHalves(piece, edge)) {
+            return Optional.of(MIRRORED + edge);
+        }
+        return isImage(piece, edge) ? Optional.of(edge.substring(MIRRORED.length())) : Optional.empty();
     }
 
     /**
