@@ -118,6 +118,29 @@ public record Making(Draft draft, StepSheet steps) {
     }
 
     /**
+     * Puts seams at the end of the order of make, as the sides where a facing must be turned before they are closed.
+     *
+     * @param seams the names of the seams, in the order in which they are sewn
+     * @return the style afterwards
+     * @throws IllegalArgumentException when there is no such seam
+     */
+    public Making sewnLast(String... seams) {
+        List<String> last = List.of(seams);
+        List<Seam> all = new ArrayList<>(draft.seams().stream()
+                .filter(seam -> !last.contains(seam.name()))
+                .toList());
+        for (String name : last) {
+            all.add(draft.seams().stream()
+                    .filter(seam -> seam.name().equals(name))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("There is no seam named '" + name + "'; there are "
+                            + String.join(
+                                    ", ", draft.seams().stream().map(Seam::name).toList()) + ".")));
+        }
+        return new Making(new Draft(draft.name(), draft.pieces(), all), steps);
+    }
+
+    /**
      * Says what whoever sews must mind and no figure tells. It stands behind the seams, under "Mind when you sew".
      *
      * @param words instructions and cautions

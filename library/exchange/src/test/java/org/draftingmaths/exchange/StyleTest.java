@@ -334,6 +334,18 @@ class StyleTest {
                 .doesNotContain("clip them", "No interfacing");
     }
 
+    @Test
+    void seamsCanBePutToTheEnd() {
+        Making made = Making.of("Pouch", "Draw it", pouch(half("front"), half("back")), Ledger.EMPTY);
+        assertThat(made.draft().seams()).extracting(Seam::name).containsExactly("bottom", "side");
+        assertThat(made.sewnLast("bottom").draft().seams())
+                .extracting(Seam::name)
+                .containsExactly("side", "bottom");
+        assertThatThrownBy(() -> made.sewnLast("hood"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("There is no seam named 'hood'; there are bottom, side.");
+    }
+
     /** It stands where the sewing is, not among the drafting, whenever in the drafting it was said. */
     @Test
     void whatIsToBeMindedStandsBehindTheSeams() {

@@ -136,20 +136,21 @@ public final class FestivalTunic {
                         "Blend the outer edge of the facing under the arm",
                         draft -> Truing.blend(draft, side, Seam.End.START, "outer edge", "outer edge"));
         return traced.adding(
-                "Sew it to neck and armhole",
-                List.of(),
-                List.of(
-                        Moves.trimmed(traced, "front", "neckline"),
-                        Moves.trimmed(traced, "back", "neckline"),
-                        Moves.trimmed(traced, "front", "armhole"),
-                        Moves.trimmed(traced, "back", "armhole")),
-                Ledger.EMPTY);
+                        "Sew it to neck and armhole",
+                        List.of(),
+                        List.of(
+                                Moves.trimmed(traced, "front", "neckline"),
+                                Moves.trimmed(traced, "back", "neckline"),
+                                Moves.trimmed(traced, "front", "armhole"),
+                                Moves.trimmed(traced, "back", "armhole")),
+                        Ledger.EMPTY)
+                .sewnLast("side", "facing side");
     }
 
     private static Entry[] minded() {
         return new Entry[] {
             new Instruction(
-                    "The facing goes round neck and arms in one, and nothing is open at the centre: leave the sides of garment and facing, which stand further up, open until"
+                    "The facing goes round neck and arms in one, and nothing is open at the centre: leave the sides of garment and facing open until"
                             + " both are sewn. Sew the neck first and turn it. For each armhole roll the rest of the garment up between garment and"
                             + " facing, sew the armhole round the roll, and draw the garment out through the shoulder. Then sew the sides of garment and"
                             + " facing in one."),
