@@ -23,7 +23,9 @@ import org.draftingmaths.fullness.Flounce;
 import org.draftingmaths.fullness.Flounces;
 import org.draftingmaths.fullness.Godets;
 import org.draftingmaths.fullness.Smooth;
+import org.draftingmaths.ledger.Entry;
 import org.draftingmaths.ledger.Finding;
+import org.draftingmaths.ledger.Instruction;
 import org.draftingmaths.ledger.Ledger;
 import org.draftingmaths.measure.Ease;
 import org.draftingmaths.measure.Measurements;
@@ -109,7 +111,7 @@ public final class FerryDress {
                 .joined(
                         "Blend the waist over the panel seam",
                         draft -> Truing.blend(draft, draft.seams().get(0), Seam.End.STOP, "waist", "waist"));
-        dress = bound(flounced(skirted(dress)));
+        dress = bound(flounced(skirted(dress))).minding(minded());
 
         Allowances seams = Allowances.of(Length.mm(10));
         Allowances neck = seams.on("neckline", Length.mm(6));
@@ -138,6 +140,18 @@ public final class FerryDress {
                         ToCut.of("arm binding", Moves.binding(BINDING), Cutting.pair())
                                 .small()),
                 MEANT);
+    }
+
+    private static Entry[] minded() {
+        return new Entry[] {
+            new Instruction(
+                    "Left side: leave it open from under the arm to 15 cm (6 in) below the waist, and set a slide fastener in before the godet; without"
+                            + " it nobody comes in at the waist."),
+            new Instruction(
+                    "Flounce: roll its hem and both its ends before it is sewn to the armhole; its ends lie under the binding."),
+            new Instruction(
+                    "Skirt: half of it lies on the bias and grows. Let it hang for a day, and level the hem from the floor before it is rolled.")
+        };
     }
 
     /** Match points at the dart's point and 45 mm to either side of it. */
